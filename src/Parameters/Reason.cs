@@ -1,0 +1,47 @@
+using Dryfit.Findings;
+using Dryfit.Measure;
+
+namespace Dryfit.Parameters;
+
+/// <summary>Why a figure is what it is.</summary>
+public abstract record Reason;
+
+/// <summary>It was said somewhere: the recipe, a parameter, a shop rule, a measurement, the maker's own cut.</summary>
+public sealed record GivenReason(string Name, Origin Origin) : Reason;
+
+/// <summary>A named step: the name heads the sum of <paramref name="Of"/>.</summary>
+public sealed record NamedReason(string Name, Figure Of) : Reason;
+
+/// <summary>A + B, or A - B.</summary>
+public sealed record SumReason(Figure A, Figure B, bool Negated) : Reason;
+
+public sealed record TimesReason(Figure A, Rational Factor) : Reason;
+
+public sealed record DividedReason(Figure A, Rational Divisor) : Reason;
+
+/// <summary>One of several: "the smaller of", "the larger of", "if wider than".</summary>
+public sealed record ChosenReason(string How, IReadOnlyList<Figure> Among) : Reason;
+
+/// <summary>Rounded to a step, by request.</summary>
+public sealed record RoundedReason(Figure Of, Length Step) : Reason;
+
+/// <summary>A formula of the recipe: its text as written and the figures its names stood for.</summary>
+public sealed record FormulaReason(string Text, IReadOnlyList<NamedInput> Inputs, SourcePlace Place) : Reason;
+
+/// <summary>A name in a formula with the figure it stood for.</summary>
+public sealed record NamedInput(string Name, Figure Value);
+
+/// <summary>Where a given figure was said.</summary>
+public abstract record Origin;
+
+/// <summary>A line of the recipe or of the shop file.</summary>
+public sealed record WrittenOrigin(SourcePlace Place) : Origin;
+
+/// <summary>A rule of the shop, by its name in the shop file; the place is null where it is the built-in default.</summary>
+public sealed record RuleOrigin(string Rule, SourcePlace? Place) : Origin;
+
+/// <summary>A parameter's value set on the command line.</summary>
+public sealed record SetOrigin(string Text) : Origin;
+
+/// <summary>A figure of the trade built into the tool, with its source ("common practice", a standard, a table).</summary>
+public sealed record TradeOrigin(string Source) : Origin;
