@@ -1,5 +1,4 @@
 using Dryfit.Findings;
-using Dryfit.Measure;
 using Dryfit.Recipe;
 
 namespace Dryfit.Parameters;

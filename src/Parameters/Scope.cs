@@ -30,7 +30,7 @@ public sealed class Scope
     /// <param name="place">Where it is said, for errors; null for the tool's own.</param>
     /// <param name="work">Gives the figure; may ask the scope for other names.</param>
     public void Define(string name, SourcePlace? place, Func<Figure> work) =>
-        throw new NotSupportedException($"{name} {place} {work}");
+        throw new NotSupportedException($"{name} {place} {work is null}");
 
     /// <summary>Works a scalar out as a length called <paramref name="name"/> in sums.</summary>
     public Figure Length(Scalar scalar, string name) => throw new NotSupportedException($"{scalar} {name}");
