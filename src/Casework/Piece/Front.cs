@@ -1,0 +1,68 @@
+using Dryfit.Measure;
+
+namespace Dryfit.Casework;
+
+/// <summary>How a front sits in or on its opening.</summary>
+public enum Hang
+{
+    /// <summary>Inside the opening, flush with the frame.</summary>
+    Inset,
+
+    /// <summary>In front of the carcase, lapping over the edges of its opening.</summary>
+    Overlay,
+}
+
+/// <summary>How a front moves.</summary>
+public enum Motion
+{
+    TurnsOnLeftEdge,
+    TurnsOnRightEdge,
+    SlidesOut,
+}
+
+/// <summary>A door or a drawer in its opening.</summary>
+/// <param name="Group">Id of its group: all of its parts move with it.</param>
+/// <param name="Face">Ids of the parts that are seen from the front and keep the gaps.</param>
+/// <param name="Opening">Id of the opening it closes, alone or as one of a pair.</param>
+/// <param name="Hang">Inset or overlaid.</param>
+/// <param name="Motion">How it opens.</param>
+/// <param name="Pivot">A point on the axis it turns on (vertical), or of its front face where it slides.</param>
+/// <param name="Wanted">The gaps wanted around an inset front, or the overlays of one in front, by side.</param>
+/// <param name="Partner">Group of the other door of a pair, and the gap wanted between the two.</param>
+/// <param name="Drawer">What a drawer needs besides; null for doors.</param>
+public sealed record Front(
+    string Group,
+    IReadOnlyList<string> Face,
+    string Opening,
+    Hang Hang,
+    Motion Motion,
+    Point Pivot,
+    WantedSides Wanted,
+    FrontPartner? Partner,
+    DrawerFit? Drawer
+);
+
+/// <summary>What is wanted on each side of a front; null where its neighbour on that side is the other door of the pair.</summary>
+public sealed record WantedSides(Length? Left, Length? Right, Length? Bottom, Length? Top);
+
+/// <summary>The other door of a pair.</summary>
+/// <param name="Side">On which side of this one it hangs.</param>
+public sealed record FrontPartner(string Group, Direction Side, Length Gap);
+
+/// <summary>A drawer box, its slides and the space it runs in.</summary>
+/// <param name="Box">Ids of the parts of the box (without an applied front).</param>
+/// <param name="SideClearance">The least and the most room on each side that its slides allow.</param>
+/// <param name="AboveAtLeast">The least room over the box.</param>
+/// <param name="BelowAtLeast">The least room under the box.</param>
+/// <param name="BehindAtLeast">The least room between box and back.</param>
+/// <param name="SlideLength">Length of the slides.</param>
+/// <param name="RunsBetween">Ids of the parts the slides are fixed to: left, right.</param>
+public sealed record DrawerFit(
+    IReadOnlyList<string> Box,
+    (Length AtLeast, Length AtMost) SideClearance,
+    Length AboveAtLeast,
+    Length BelowAtLeast,
+    Length BehindAtLeast,
+    Length SlideLength,
+    (string Left, string Right) RunsBetween
+);

@@ -1,0 +1,26 @@
+using Dryfit.Findings;
+
+namespace Dryfit.Casework;
+
+/// <summary>What a group of parts is.</summary>
+public enum GroupKind
+{
+    Piece,
+    Carcase,
+
+    /// <summary>An old carcase that stays: one rigid body.</summary>
+    KeptCarcase,
+    FaceFrame,
+    Stand,
+    Door,
+    Drawer,
+
+    /// <summary>A wide top or other part with its own fittings.</summary>
+    Top,
+}
+
+/// <summary>Parts that belong together: they leave the clamps, or move, as one.</summary>
+/// <param name="Id">Unique in the piece: <c>upper/left-door</c>.</param>
+/// <param name="Name">As a maker says it: "upper left door".</param>
+/// <param name="Parent">Id of the group it belongs to; null for the piece itself.</param>
+public sealed record Group(string Id, string Name, GroupKind Kind, string? Parent, SourcePlace Source);

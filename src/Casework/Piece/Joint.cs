@@ -1,0 +1,56 @@
+using Dryfit.Findings;
+using Dryfit.Measure;
+
+namespace Dryfit.Casework;
+
+/// <summary>How two parts are tied together.</summary>
+public enum JointKind
+{
+    /// <summary>Face to face, glued.</summary>
+    Butt,
+    Dado,
+    Groove,
+    Rabbet,
+
+    /// <summary>A stub tenon (or tongue) in the groove that runs along the other part.</summary>
+    StubTenon,
+    Dowel,
+
+    /// <summary>Face to face, held by screws.</summary>
+    Screwed,
+
+    /// <summary>Face to face, held by screws through slanted pocket holes.</summary>
+    PocketScrewed,
+
+    /// <summary>Let in with room to move, not glued: panels, glass, backs in grooves, drawer bottoms.</summary>
+    Loose,
+
+    /// <summary>Edging on its panel.</summary>
+    Edged,
+
+    /// <summary>Stands or lies on the other part by its weight, or held by screws from inside.</summary>
+    Resting,
+}
+
+/// <summary>Two parts that are meant to meet, and how.</summary>
+/// <param name="Id">Unique in the piece.</param>
+/// <param name="Kind">How they are tied.</param>
+/// <param name="Receives">Id of the part that takes the other: it has the groove, the dado, the face.</param>
+/// <param name="Enters">Id of the part that goes in or against it.</param>
+/// <param name="Into">The way the entering part goes to meet the other, in the piece.</param>
+/// <param name="Engagement">How deep it should reach into the other; zero where they only touch.</param>
+/// <param name="Play">How far the two may stay apart in the <paramref name="Into"/> direction when all is well; zero where
+/// shoulder or face must touch.</param>
+/// <param name="Glued">False where the parts must stay free to move.</param>
+/// <param name="Source">The line of the recipe that asks for it.</param>
+public sealed record Joint(
+    string Id,
+    JointKind Kind,
+    string Receives,
+    string Enters,
+    Direction Into,
+    Length Engagement,
+    Length Play,
+    bool Glued,
+    SourcePlace Source
+);

@@ -1,0 +1,100 @@
+using Dryfit.Findings;
+using Dryfit.Parameters;
+using Dryfit.Solids;
+
+namespace Dryfit.Casework;
+
+/// <summary>What a part is for. Checks may ask for it; sizes never come from it.</summary>
+public enum Role
+{
+    Side,
+    Top,
+    Bottom,
+    Partition,
+    Shelf,
+    Back,
+    Stretcher,
+    FrameStile,
+    FrameRail,
+    FrameMullion,
+    Leg,
+    StandRail,
+    Plinth,
+    DoorStile,
+    DoorRail,
+    DoorPanel,
+    DoorSlab,
+    Glass,
+    GlassBead,
+    DrawerFront,
+    DrawerSide,
+    DrawerBack,
+    DrawerBoxFront,
+    DrawerBottom,
+    Edging,
+    Kept,
+}
+
+/// <summary>One piece of material: a board minus its cuts, in its place.</summary>
+public sealed record Part
+{
+    /// <summary>Unique in the piece, letters, digits and hyphens by group: <c>upper/left-door/top-rail</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>As a maker says it, unique in the piece: "upper left door top rail".</summary>
+    public required string Name { get; init; }
+
+    public required Role Role { get; init; }
+
+    /// <summary>Id of the group it belongs to.</summary>
+    public required string Group { get; init; }
+
+    public required Material Material { get; init; }
+
+    /// <summary>Overall size along the grain, tongues and tenons included; before edging.</summary>
+    public required Figure Length { get; init; }
+
+    /// <summary>Overall size across the grain, before edging.</summary>
+    public required Figure Width { get; init; }
+
+    /// <summary>Actual thickness.</summary>
+    public required Figure Thickness { get; init; }
+
+    /// <summary>From shoulder to shoulder, where the part has tongues or tenons at its ends.</summary>
+    public Figure? ShoulderLength { get; init; }
+
+    /// <summary>From shoulder to shoulder across the width, where its edges have tongues.</summary>
+    public Figure? ShoulderWidth { get; init; }
+
+    /// <summary>Size along the grain with its edging on; null where it has none at its ends.</summary>
+    public Figure? FinishedLength { get; init; }
+
+    /// <summary>Size across the grain with its edging on; null where it has none on its long edges.</summary>
+    public Figure? FinishedWidth { get; init; }
+
+    public required IReadOnlyList<PartCut> Cuts { get; init; }
+
+    public required Placement Place { get; init; }
+
+    /// <summary>The finish it gets under each scheme, by scheme name; empty where the recipe names none.</summary>
+    public IReadOnlyDictionary<string, string> Finishes { get; init; } =
+        new Dictionary<string, string>(StringComparer.Ordinal);
+
+    /// <summary>True for what was there before and is not ours to cut (or only at a named end).</summary>
+    public bool IsKept { get; init; }
+
+    /// <summary>True where the maker's own number stands in place of the reckoned one.</summary>
+    public bool IsAsCut { get; init; }
+
+    /// <summary>The line of the recipe that a maker would change to change this part.</summary>
+    public required SourcePlace Source { get; init; }
+
+    /// <summary>The closed solid in board coordinates, in units of the piece's grid.</summary>
+    public required Solid Solid { get; init; }
+
+    /// <summary>The solid in its place, in units of the piece's grid.</summary>
+    public required Placed Placed { get; init; }
+
+    /// <summary>The blank in its place (before cuts).</summary>
+    public Extent Extent => Place.ToPiece(new Extent(default, new(Length.Length, Width.Length, Thickness.Length)));
+}

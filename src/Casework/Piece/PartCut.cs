@@ -1,0 +1,69 @@
+using Dryfit.Measure;
+
+namespace Dryfit.Casework;
+
+/// <summary>What a cut is called at the bench.</summary>
+public enum CutKind
+{
+    Groove,
+    Dado,
+    StoppedDado,
+    Rabbet,
+
+    /// <summary>What is taken off beside a tongue or tenon.</summary>
+    Shoulder,
+    Bore,
+    PocketHole,
+    HingeCup,
+    ShelfPinHole,
+    Notch,
+    Bevel,
+
+    /// <summary>The inside of a kept carcase, which was never cut by us but is not there.</summary>
+    Hollow,
+
+    /// <summary>What is cut off an old part to make it smaller.</summary>
+    CutDown,
+}
+
+/// <summary>One cut in one part, in board coordinates.</summary>
+/// <param name="Id">Unique within the part: <c>groove-1</c>.</param>
+/// <param name="Kind">What it is called at the bench.</param>
+/// <param name="Joint">Id of the joint or hardware that makes it; null where it stands alone.</param>
+public abstract record PartCut(string Id, CutKind Kind, string? Joint);
+
+/// <summary>A square cut.</summary>
+public sealed record SquareCut(string Id, CutKind Kind, string? Joint, Extent Extent) : PartCut(Id, Kind, Joint);
+
+/// <summary>A round hole: it starts at a point of the board's surface and goes in along one of the board's directions.</summary>
+/// <param name="From">The centre of the hole's mouth, board coordinates.</param>
+/// <param name="Into">Which way it goes in, as a direction of the board (Right is +x, Back +y, Up +z).</param>
+/// <param name="TiltDegrees">Degrees by which it leans away from <paramref name="Into"/> towards <paramref name="Leaning"/>.</param>
+public sealed record RoundCut(
+    string Id,
+    CutKind Kind,
+    string? Joint,
+    Point From,
+    Direction Into,
+    Length Diameter,
+    Length Depth,
+    int TiltDegrees = 0,
+    Direction Leaning = Direction.Right
+) : PartCut(Id, Kind, Joint);
+
+/// <summary>
+/// An outline swept straight through: bevels, tapers, arches. The outline lies square to <paramref name="Along"/>, its
+/// first coordinate along the next board axis in the order x, y, z, x; its second along the one after.
+/// </summary>
+/// <param name="Outline">Corners counter-clockwise seen against the sweep, in board coordinates of those two axes.</param>
+/// <param name="From">Where the sweep starts on its axis.</param>
+/// <param name="To">Where it ends; above <paramref name="From"/>.</param>
+public sealed record OutlineCut(
+    string Id,
+    CutKind Kind,
+    string? Joint,
+    Axis Along,
+    IReadOnlyList<(Length A, Length B)> Outline,
+    Length From,
+    Length To
+) : PartCut(Id, Kind, Joint);
