@@ -21,9 +21,16 @@ public readonly record struct Length : IComparable<Length>
 
     public int Sign => Millimetres.Sign;
 
+    /// <summary>The length in a unit, exact.</summary>
+    public Rational In(LengthUnit unit) => unit == LengthUnit.Inch ? Inches : Millimetres;
+
     public static Length FromMillimetres(Rational millimetres) => new(millimetres);
 
     public static Length FromInches(Rational inches) => new(inches * MillimetresPerInch);
+
+    /// <summary>So many millimetres or inches.</summary>
+    public static Length From(Rational magnitude, LengthUnit unit) =>
+        unit == LengthUnit.Inch ? FromInches(magnitude) : FromMillimetres(magnitude);
 
     /// <summary>For tests and shop defaults: <c>FromInches(3, 1, 2)</c> is 3 1/2 in.</summary>
     public static Length FromInches(int whole, int numerator, int denominator) =>
