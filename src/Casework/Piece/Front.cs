@@ -28,7 +28,8 @@ public enum Motion
 /// <param name="Motion">How it opens.</param>
 /// <param name="Pivot">A point on the axis it turns on (vertical), or of its front face where it slides.</param>
 /// <param name="Wanted">The gaps wanted around an inset front, or the overlays of one in front, by side.</param>
-/// <param name="Partner">Group of the other door of a pair, and the gap wanted between the two.</param>
+/// <param name="Neighbours">Fronts that stand next to this one with no frame or carcase part between: the other door of a
+/// pair, the drawers above and below in a frameless stack.</param>
 /// <param name="Drawer">What a drawer needs besides; null for doors.</param>
 public sealed record Front(
     string Group,
@@ -38,16 +39,18 @@ public sealed record Front(
     Motion Motion,
     Point Pivot,
     WantedSides Wanted,
-    FrontPartner? Partner,
+    IReadOnlyList<FrontNeighbour> Neighbours,
     DrawerFit? Drawer
 );
 
-/// <summary>What is wanted on each side of a front; null where its neighbour on that side is the other door of the pair.</summary>
+/// <summary>What is wanted on each side of a front; null where its neighbour on that side is another front.</summary>
 public sealed record WantedSides(Length? Left, Length? Right, Length? Bottom, Length? Top);
 
-/// <summary>The other door of a pair.</summary>
-/// <param name="Side">On which side of this one it hangs.</param>
-public sealed record FrontPartner(string Group, Direction Side, Length Gap);
+/// <summary>A front next to this one, and the gap wanted between the two.</summary>
+/// <param name="Group">Id of its group.</param>
+/// <param name="Side">On which side of this one it is.</param>
+/// <param name="Gap">The gap wanted.</param>
+public sealed record FrontNeighbour(string Group, Direction Side, Length Gap);
 
 /// <summary>A drawer box, its slides and the space it runs in.</summary>
 /// <param name="Box">Ids of the parts of the box (without an applied front).</param>

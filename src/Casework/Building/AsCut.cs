@@ -1,0 +1,69 @@
+using Dryfit.Findings;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Building;
+
+/// <summary>The maker's own numbers for parts and units: what was cut, whatever the reckoning says.</summary>
+internal sealed class AsCut
+{
+    private readonly List<Entry> _entries = [];
+
+    private sealed class Entry
+    {
+        public required string Phrase { get; init; }
+
+        public required Namesake Means { get; init; }
+
+        public required SourcePlace Place { get; init; }
+
+        public required Fields Fields { get; init; }
+
+        public bool MeansUnits { get; set; }
+
+        public bool Used { get; set; }
+    }
+
+    public void Add(string phrase, SourcePlace place, Fields fields) =>
+        _entries.Add(
+            new Entry
+            {
+                Phrase = phrase,
+                Means = new Namesake(phrase),
+                Place = place,
+                Fields = fields,
+            }
+        );
+
+    /// <summary>The maker's numbers for a unit, such as a whole door, by its full name; null where there are none.</summary>
+    public Own? ForUnit(string fullName) => Find(e => e.Means.IsIn(fullName), units: true);
+
+    /// <summary>The maker's numbers for one part, by its full name.</summary>
+    public Own? ForPart(string fullName) => Find(e => !e.MeansUnits && e.Means.IsIn(fullName), units: false);
+
+    /// <summary>Phrases that met nothing in the piece.</summary>
+    public IEnumerable<(string Phrase, SourcePlace Place)> Unused =>
+        _entries.Where(e => !e.Used).Select(e => (e.Phrase, e.Place));
+
+    private Own? Find(Func<Entry, bool> fits, bool units)
+    {
+        Entry? found = null;
+        foreach (var entry in _entries.Where(fits))
+        {
+            entry.Used = true;
+            entry.MeansUnits |= units;
+            found = entry; // the last line written has the last word
+        }
+        return found is null
+            ? null
+            : new Own(
+                found.Fields.LengthOrNull("length", "length as cut"),
+                found.Fields.LengthOrNull("width", "width as cut"),
+                found.Fields.LengthOrNull("thickness", "thickness as cut"),
+                found.Fields.LengthOrNull("height", "height as cut"),
+                found.Place
+            );
+    }
+}
+
+/// <summary>The maker's own numbers for one part or unit; null where the reckoning stands.</summary>
+internal sealed record Own(Figure? Length, Figure? Width, Figure? Thickness, Figure? Height, SourcePlace Place);

@@ -1,0 +1,101 @@
+using Dryfit.Findings;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Building;
+
+/// <summary>
+/// A part while joints still cut it. It knows two sizes: as reckoned, by which its neighbours are cut, and as it
+/// really is, which differs where the maker cut it to a number of their own.
+/// </summary>
+internal sealed class PartDraft
+{
+    private readonly List<PartCut> _cuts = [];
+
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    public required Role Role { get; init; }
+
+    public required GroupDraft Group { get; init; }
+
+    public required Material Material { get; init; }
+
+    public required Figure Length { get; init; }
+
+    public required Figure Width { get; init; }
+
+    public required Figure Thickness { get; init; }
+
+    public Figure? ShoulderLength { get; set; }
+
+    public Figure? ShoulderWidth { get; set; }
+
+    public Figure? FinishedLength { get; set; }
+
+    public Figure? FinishedWidth { get; set; }
+
+    public required Placement Place { get; init; }
+
+    /// <summary>Where the part would be by its reckoned sizes; joints cut its neighbours by this.</summary>
+    public required Extent Reckoned { get; init; }
+
+    /// <summary>Where the blank really is.</summary>
+    public required Extent Extent { get; init; }
+
+    public bool IsKept { get; init; }
+
+    public bool IsAsCut { get; init; }
+
+    public required SourcePlace Source { get; init; }
+
+    public IReadOnlyList<PartCut> Cuts => _cuts;
+
+    /// <summary>Takes a box of the piece away from this part; what lies outside the blank does no harm.</summary>
+    public void CutAway(CutKind kind, Extent inPiece, string? joint = null) =>
+        _cuts.Add(new SquareCut(NextId(kind), kind, joint, Place.ToBoard(inPiece)));
+
+    /// <summary>Bores a hole from a point of the piece in one of its directions.</summary>
+    public void Bore(CutKind kind, Point at, Direction into, Length diameter, Length depth, string? joint = null) =>
+        _cuts.Add(
+            new RoundCut(NextId(kind), kind, joint, Place.ToBoard(at), Place.ToBoard(into), diameter, depth)
+        );
+
+    /// <summary>Bores a leaning hole: it goes along <paramref name="into"/>, turned by some degrees towards a direction.</summary>
+    public void BoreLeaning(
+        CutKind kind,
+        Point at,
+        Direction into,
+        Direction leaning,
+        int degrees,
+        Length diameter,
+        Length depth,
+        string? joint = null
+    ) =>
+        _cuts.Add(
+            new RoundCut(
+                NextId(kind),
+                kind,
+                joint,
+                Place.ToBoard(at),
+                Place.ToBoard(into),
+                diameter,
+                depth,
+                degrees,
+                Place.ToBoard(leaning)
+            )
+        );
+
+    /// <summary>Sweeps an outline, given in board coordinates, out of the part.</summary>
+    public void Sweep(
+        CutKind kind,
+        Axis along,
+        IReadOnlyList<(Length A, Length B)> outline,
+        Length from,
+        Length to,
+        string? joint = null
+    ) => _cuts.Add(new OutlineCut(NextId(kind), kind, joint, along, outline, from, to));
+
+    private string NextId(CutKind kind) => $"{Slug.Of(Words.Spaced(kind))}-{_cuts.Count(c => c.Kind == kind) + 1}";
+}

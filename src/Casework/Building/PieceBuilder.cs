@@ -1,0 +1,211 @@
+using Dryfit.Findings;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Building;
+
+/// <summary>
+/// Gathers groups, parts, joints and fittings while the words of the recipe are built. It keeps ids unique, lets the
+/// maker's own numbers stand, and refuses sizes that cannot be.
+/// </summary>
+internal sealed class PieceBuilder
+{
+    /// <summary>More parts than any one-person shop builds in a piece; a recipe that asks for more is a slip.</summary>
+    private const int MostParts = 20_000;
+
+    private readonly HashSet<string> _ids = new(StringComparer.Ordinal);
+    private readonly List<GroupDraft> _groups = [];
+    private readonly List<PartDraft> _parts = [];
+    private readonly List<Joint> _joints = [];
+    private readonly List<Hardware> _hardware = [];
+    private readonly List<Opening> _openings = [];
+    private readonly List<Front> _fronts = [];
+
+    public PieceBuilder(Scope scope, Shop shop, Materials materials, AsCut asCut)
+    {
+        Scope = scope;
+        Shop = shop;
+        Materials = materials;
+        AsCut = asCut;
+    }
+
+    public Scope Scope { get; }
+
+    public Shop Shop { get; }
+
+    public Materials Materials { get; }
+
+    public AsCut AsCut { get; }
+
+    public IReadOnlyList<GroupDraft> Groups => _groups;
+
+    public IReadOnlyList<PartDraft> Parts => _parts;
+
+    public IReadOnlyList<Joint> Joints => _joints;
+
+    public IReadOnlyList<Hardware> Hardware => _hardware;
+
+    public IReadOnlyList<Opening> Openings => _openings;
+
+    public IReadOnlyList<Front> Fronts => _fronts;
+
+    /// <summary>Opens a group under a parent; its name in the piece is the parent's and its own.</summary>
+    public GroupDraft Group(string name, GroupKind kind, GroupDraft? parent, SourcePlace source)
+    {
+        var id = parent is null or { Kind: GroupKind.Piece } ? Slug.Of(name) : $"{parent.Id}/{Slug.Of(name)}";
+        var group = new GroupDraft(Unique(id), parent is null ? name : parent.Full(name), kind, parent, source);
+        _groups.Add(group);
+        return group;
+    }
+
+    /// <summary>
+    /// Adds a board. Where the maker cut it to another size, that size stands, and the part keeps to the sides named
+    /// in <paramref name="holds"/> (left, front and bottom where nothing is said).
+    /// </summary>
+    /// <param name="at">The left, front, bottom corner of the blank as reckoned.</param>
+    /// <param name="thickness">Left out: the material's own.</param>
+    public PartDraft Board(
+        GroupDraft group,
+        string name,
+        Role role,
+        Material material,
+        Lie lie,
+        Figure length,
+        Figure width,
+        Point at,
+        SourcePlace? source = null,
+        Figure? thickness = null,
+        bool isKept = false,
+        params ReadOnlySpan<Direction> holds
+    )
+    {
+        var full = group.Full(name);
+        var place = source ?? group.Source;
+        var reckonedThickness = thickness ?? material.Thickness;
+        var own = AsCut.ForPart(full);
+        var reckoned = ExtentOf(at, lie, length, width, reckonedThickness);
+        var actualLength = own?.Length ?? length;
+        var actualWidth = own?.Width ?? width;
+        var actualThickness = own?.Thickness ?? reckonedThickness;
+        RefuseNothing(full, "length", actualLength, place);
+        RefuseNothing(full, "width", actualWidth, place);
+        RefuseNothing(full, "thickness", actualThickness, place);
+        var extent = Hold(ExtentOf(at, lie, actualLength, actualWidth, actualThickness), reckoned, holds);
+        var part = new PartDraft
+        {
+            Id = Unique($"{group.Id}/{Slug.Of(name)}"),
+            Name = full,
+            Role = role,
+            Group = group,
+            Material = material,
+            Length = actualLength.As("length"),
+            Width = actualWidth.As("width"),
+            Thickness = actualThickness.As("thickness"),
+            Place = new Placement(OriginOf(extent, lie), lie),
+            Reckoned = reckoned,
+            Extent = extent,
+            IsKept = isKept,
+            IsAsCut = own is not null,
+            Source = own?.Place ?? place,
+        };
+        _parts.Add(part);
+        if (_parts.Count > MostParts)
+            throw new CannotBuildException(
+                new InputError($"The recipe asks for more than {MostParts} parts.", place, "a piece for one shop")
+            );
+        return part;
+    }
+
+    /// <summary>Ties two parts; the cuts of the joint carry the id it returns.</summary>
+    public Joint Join(
+        JointKind kind,
+        PartDraft receives,
+        PartDraft enters,
+        Direction into,
+        Length engagement = default,
+        Length play = default,
+        bool glued = true
+    )
+    {
+        var joint = new Joint(
+            $"joint-{_joints.Count + 1}",
+            kind,
+            receives.Id,
+            enters.Id,
+            into,
+            engagement,
+            play,
+            glued,
+            enters.Source
+        );
+        _joints.Add(joint);
+        return joint;
+    }
+
+    /// <summary>The id the next joint will get, for cuts that are made before it.</summary>
+    public string NextJointId => $"joint-{_joints.Count + 1}";
+
+    public Hardware Fit(string kind, Point at, int count, params IReadOnlyList<PartDraft> ties)
+    {
+        var fitting = new Hardware($"fitting-{_hardware.Count + 1}", kind, [.. ties.Select(t => t.Id)], at, count);
+        _hardware.Add(fitting);
+        return fitting;
+    }
+
+    public string NextFittingId => $"fitting-{_hardware.Count + 1}";
+
+    public void Add(Opening opening) => _openings.Add(opening);
+
+    public void Add(Front front) => _fronts.Add(front);
+
+    /// <summary>An id nothing else has: the wish itself, or the wish with a number.</summary>
+    public string Unique(string wish)
+    {
+        var id = wish;
+        for (var n = 2; !_ids.Add(id); n++)
+            id = $"{wish}-{n}";
+        return id;
+    }
+
+    private static void RefuseNothing(string part, string size, Figure figure, SourcePlace place)
+    {
+        if (figure.Length <= Length.Zero)
+            throw new CannotBuildException(
+                new InputError(
+                    $"The {part} would have a {size} of {LengthFormat.Millimetres.WriteWithUnit(figure.Length)}: there is no room for it.",
+                    place,
+                    "sizes that leave something of every part"
+                )
+            );
+    }
+
+    private static Extent ExtentOf(Point at, Lie lie, Figure length, Figure width, Figure thickness)
+    {
+        var max = at;
+        max = max.With(lie.Along.Axis(), at[lie.Along.Axis()] + length.Length);
+        max = max.With(lie.Across.Axis(), at[lie.Across.Axis()] + width.Length);
+        max = max.With(lie.Shows.Axis(), at[lie.Shows.Axis()] + thickness.Length);
+        return new Extent(at, max);
+    }
+
+    private static Extent Hold(Extent actual, Extent reckoned, ReadOnlySpan<Direction> holds)
+    {
+        foreach (var side in holds)
+        {
+            var by = reckoned.Side(side) - actual.Side(side);
+            actual = new Extent(
+                actual.Min.With(side.Axis(), actual.Min[side.Axis()] + by),
+                actual.Max.With(side.Axis(), actual.Max[side.Axis()] + by)
+            );
+        }
+        return actual;
+    }
+
+    private static Point OriginOf(Extent extent, Lie lie)
+    {
+        var origin = extent.Min;
+        foreach (var direction in (ReadOnlySpan<Direction>)[lie.Along, lie.Across, lie.Shows])
+            origin = origin.With(direction.Axis(), extent.Side(direction.Opposite()));
+        return origin;
+    }
+}

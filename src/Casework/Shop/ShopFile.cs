@@ -1,0 +1,42 @@
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework;
+
+/// <summary>What a shop file may say: its name, its unit, and any of the house rules by section.</summary>
+public static class ShopFile
+{
+    public static RecordShape Shape { get; } =
+        new(
+            "shop file",
+            "The shop's own facts, shared by all recipes. Every rule left out keeps its default.",
+            "shop: The shed behind the house\nunits: mm\ngaps:\n  inset: 2.5\n",
+            () =>
+                [
+                    new("shop", new TextShape(), "The name of the shop, for the papers."),
+                    new("units", new ChoiceShape("in", "mm"), "The unit of bare numbers in this file.", Default: "mm"),
+                    .. Rules.All.Select(r => r.Section).Distinct(StringComparer.Ordinal).Select(Section),
+                ]
+        );
+
+    private static Field Section(string section) =>
+        new(
+            section,
+            new RecordShape(
+                $"shop: {section}",
+                $"House rules for {section}.",
+                "",
+                () =>
+                    [
+                        .. Rules
+                            .All.Where(r => string.Equals(r.Section, section, StringComparison.Ordinal))
+                            .Select(r => new Field(r.Key, r.Shape, r.Doc, Default: DefaultText(r))),
+                    ]
+            ),
+            $"House rules for {section}."
+        );
+
+    private static string DefaultText(Rule rule) =>
+        string.Equals(rule.Inch, rule.Metric, StringComparison.Ordinal)
+            ? rule.Inch
+            : $"{rule.Inch} for a recipe in inches, {rule.Metric} for one in millimetres";
+}
