@@ -37,8 +37,15 @@ internal sealed class AsCut
     /// <summary>The maker's numbers for a unit, such as a whole door, by its full name; null where there are none.</summary>
     public Own? ForUnit(string fullName) => Find(e => e.Means.IsIn(fullName), units: true);
 
-    /// <summary>The maker's numbers for one part, by its full name.</summary>
-    public Own? ForPart(string fullName) => Find(e => !e.MeansUnits && e.Means.IsIn(fullName), units: false);
+    /// <summary>
+    /// The maker's numbers for one part, by its full name. Bands carry the name of their panel: a phrase means them only
+    /// where it says "edging".
+    /// </summary>
+    public Own? ForPart(string fullName, Role role) =>
+        Find(
+            e => !e.MeansUnits && e.Means.IsIn(fullName) && (role is not Role.Edging || e.Means.Says("edging")),
+            units: false
+        );
 
     /// <summary>Phrases that met nothing in the piece.</summary>
     public IEnumerable<(string Phrase, SourcePlace Place)> Unused =>

@@ -16,6 +16,9 @@ internal sealed class Namesake
     /// <summary>Whether a name holds every word of the phrase.</summary>
     public bool IsIn(string name) => _words.Count > 0 && _words.IsSubsetOf(WordsOf(name));
 
+    /// <summary>Whether the phrase itself holds a word.</summary>
+    public bool Says(string word) => _words.Contains(word);
+
     public static HashSet<string> WordsOf(string name) =>
         name.Split([' ', '-', '_', '/', ','], StringSplitOptions.RemoveEmptyEntries)
             .Select(Singular)

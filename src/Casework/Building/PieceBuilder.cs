@@ -82,7 +82,7 @@ internal sealed class PieceBuilder
         var full = group.Full(name);
         var place = source ?? group.Source;
         var reckonedThickness = thickness ?? material.Thickness;
-        var own = AsCut.ForPart(full);
+        var own = AsCut.ForPart(full, role);
         var reckoned = ExtentOf(at, lie, length, width, reckonedThickness);
         var actualLength = own?.Length ?? length;
         var actualWidth = own?.Width ?? width;
@@ -157,6 +157,24 @@ internal sealed class PieceBuilder
     public void Add(Opening opening) => _openings.Add(opening);
 
     public void Add(Front front) => _fronts.Add(front);
+
+    /// <summary>Makes two fronts neighbours, each to the other: between them is a gap and no part.</summary>
+    /// <param name="group">Group id of the one.</param>
+    /// <param name="side">On which side of it the other stands.</param>
+    /// <param name="other">Group id of the other.</param>
+    /// <param name="gap">The gap wanted between them.</param>
+    public void MakeNeighbours(string group, Direction side, string other, Length gap)
+    {
+        AddNeighbour(group, new FrontNeighbour(other, side, gap));
+        AddNeighbour(other, new FrontNeighbour(group, side.Opposite(), gap));
+    }
+
+    private void AddNeighbour(string group, FrontNeighbour neighbour)
+    {
+        var index = _fronts.FindIndex(f => f.Group == group);
+        var front = _fronts[index];
+        _fronts[index] = front with { Neighbours = [.. front.Neighbours, neighbour] };
+    }
 
     /// <summary>An id nothing else has: the wish itself, or the wish with a number.</summary>
     public string Unique(string wish)

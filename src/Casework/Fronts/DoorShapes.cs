@@ -1,0 +1,74 @@
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework.Fronts;
+
+/// <summary>What the recipe may say of doors.</summary>
+internal static class DoorShapes
+{
+    private static readonly ChoiceShape Kinds = new("framed", "glazed", "slab");
+    private static readonly ChoiceShape Leaves = new("pair", "single");
+    private static readonly ChoiceShape Sides = new("left", "right");
+
+    /// <summary>The words of the short form.</summary>
+    public static PhraseShape Spoken { get; } =
+        new(Kinds, Leaves, new ChoiceShape("hinged left", "hinged right"), FrontShapes.Hangs);
+
+    public static RecordShape Written { get; } =
+        new(
+            "doors",
+            "A door or a pair of doors that closes an opening. The short form says the same in words: `framed pair`, "
+                + "`glazed, hinged left`, `slab pair, overlaid`.",
+            "doors:\n  kind: framed\n  leaves: pair\n  stiles: 2 1/4\n  bottom rail: 3\n  panel: backs\n",
+            () =>
+                [
+                    new("kind", Kinds, "Framed with a panel, glazed, or a single slab.", Default: "framed"),
+                    new("leaves", Leaves, "One door, or a pair that meets in the middle.", Default: "single"),
+                    new("hinged", Sides, "The edge a single door turns on; a pair turns on both.", Default: "left"),
+                    FrontShapes.Hang,
+                    FrontShapes.Gap,
+                    new(
+                        "pair gap",
+                        new LengthShape(),
+                        "Gap between the doors of a pair.",
+                        Default: "the shop's gap for pairs"
+                    ),
+                    FrontShapes.Overlay,
+                    FrontShapes.Material("stiles and rails, or the slab"),
+                    new("stiles", new LengthShape(), "Width of the stiles.", Default: "the shop's door stiles"),
+                    new("rails", new LengthShape(), "Width of both rails.", Default: "the shop's door rails"),
+                    new(
+                        "top rail",
+                        new LengthShape(),
+                        "Width of the top rail, where it differs.",
+                        Default: "as the rails"
+                    ),
+                    new(
+                        "bottom rail",
+                        new LengthShape(),
+                        "Width of the bottom rail, where it differs.",
+                        Default: "as the rails"
+                    ),
+                    new(
+                        "panel",
+                        new NameShape("material"),
+                        "Material of the panel of a framed door.",
+                        Default: "the material called `panels`, else that of the door"
+                    ),
+                    new(
+                        "glass",
+                        new NameShape("material"),
+                        "Material of the pane of a glazed door.",
+                        Default: "the material called `panes`, else `glass`"
+                    ),
+                    new(
+                        "hinges",
+                        new CountShape(2, 12),
+                        "Hinges for each door.",
+                        Default: "by the height and weight of the door"
+                    ),
+                    FrontShapes.Edging("a slab"),
+                ]
+        );
+
+    public static Shape Shape { get; } = new EitherShape(Spoken, Written);
+}

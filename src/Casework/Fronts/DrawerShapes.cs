@@ -1,0 +1,57 @@
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework.Fronts;
+
+/// <summary>What the recipe may say of a drawer.</summary>
+internal static class DrawerShapes
+{
+    /// <summary>The words of the short form.</summary>
+    public static PhraseShape Spoken { get; } = new(FrontShapes.Hangs);
+
+    public static RecordShape Written { get; } =
+        new(
+            "drawer",
+            "A drawer: a box on slides with a front screwed to it. `drawer` alone, or `drawer: inset`, says enough.",
+            "drawer:\n  front: cherry\n  box: birch\n  bottom: backs\n  box height: 4\n",
+            () =>
+                [
+                    FrontShapes.Hang,
+                    FrontShapes.Gap,
+                    FrontShapes.Overlay,
+                    new(
+                        "front",
+                        new NameShape("material"),
+                        "Material of the applied front.",
+                        Default: "the material called `fronts`, else the carcase's own"
+                    ),
+                    new(
+                        "box",
+                        new NameShape("material"),
+                        "Material of the sides, box front and back.",
+                        Default: "the material called `boxes`, else the carcase's own"
+                    ),
+                    new(
+                        "bottom",
+                        new NameShape("material"),
+                        "Material of the bottom.",
+                        Default: "the material called `bottoms`, else `backs`, else that of the box"
+                    ),
+                    new(
+                        "box height",
+                        new LengthShape(),
+                        "Height of the box.",
+                        Default: "the opening less the shop's room above and below, rounded down"
+                    ),
+                    new("slides", new ChoiceShape("side"), "Where the slides sit.", Default: "side"),
+                    new(
+                        "slide length",
+                        new LengthShape(),
+                        "Length of the slides; the box is as long.",
+                        Default: "the longest that the depth takes"
+                    ),
+                    FrontShapes.Edging("the applied front"),
+                ]
+        );
+
+    public static Shape Shape { get; } = new EitherShape(new BareShape(), Spoken, Written);
+}

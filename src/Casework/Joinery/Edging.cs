@@ -1,0 +1,140 @@
+using Dryfit.Casework.Building;
+using Dryfit.Findings;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Joinery;
+
+/// <summary>The bands of a panel: what they are of, and which of its edges get one.</summary>
+/// <param name="Material">Its thickness is what a band adds to the panel.</param>
+/// <param name="Edges">Edges as directions of the piece: <c>Front</c> for the front edge of a side.</param>
+internal sealed record Bands(Material Material, params IReadOnlyList<Direction> Edges);
+
+/// <summary>
+/// A panel with bands glued to its edges: the size asked for is the finished one, the panel is cut smaller by its bands.
+/// Bands on the ends go on first and are trimmed flush; those on the long edges cover their ends (common practice: the
+/// seams then lie in the ends, where they are seen least).
+/// </summary>
+internal static class Edging
+{
+    /// <summary>Adds a panel and its bands; without bands just the panel.</summary>
+    /// <param name="length">Finished size along the grain.</param>
+    /// <param name="width">Finished size across the grain.</param>
+    /// <param name="at">The left, front, bottom corner of the finished panel, bands included.</param>
+    /// <param name="bands">Null for none.</param>
+    /// <param name="holds">The sides to which a panel cut to the maker's own number keeps.</param>
+    public static BandedPanel Panel(
+        PieceBuilder piece,
+        GroupDraft group,
+        string name,
+        Role role,
+        Material material,
+        Lie lie,
+        Figure length,
+        Figure width,
+        Point at,
+        Bands? bands,
+        SourcePlace? source = null,
+        params ReadOnlySpan<Direction> holds
+    )
+    {
+        if (bands is null || bands.Edges.Count == 0)
+        {
+            var plain = piece.Board(group, name, role, material, lie, length, width, at, source, holds: holds);
+            return new BandedPanel(plain, []);
+        }
+        var band = bands.Material.Thickness.As("edging");
+        var ends = bands.Edges.Where(e => e.Axis() == lie.Along.Axis()).Distinct().Order().ToList();
+        var sides = bands.Edges.Where(e => e.Axis() == lie.Across.Axis()).Distinct().Order().ToList();
+        foreach (var edge in ends.Concat(sides).Where(e => e.Sign() < 0))
+            at = at.Moved(edge.Opposite(), band.Length);
+        var panel = piece.Board(
+            group,
+            name,
+            role,
+            material,
+            lie,
+            CutSize(length, band, ends.Count, "cut length"),
+            CutSize(width, band, sides.Count, "cut width"),
+            at,
+            source,
+            holds: holds
+        );
+        if (ends.Count > 0)
+            panel.FinishedLength = Finished(panel.Length, band, ends.Count).As("finished length");
+        if (sides.Count > 0)
+            panel.FinishedWidth = Finished(panel.Width, band, sides.Count).As("finished width");
+        var onEnds = ends.ConvertAll(end => Band(piece, panel, name, bands.Material, end, panel.Width, panel.Extent));
+        var covered = ends.Aggregate(panel.Extent, (all, end) => all.Grown(end, band.Length));
+        var onSides = sides.ConvertAll(side =>
+            Band(piece, panel, name, bands.Material, side, panel.FinishedLength ?? panel.Length, covered)
+        );
+        foreach (var side in onSides)
+        {
+            foreach (var end in onEnds)
+                piece.Join(JointKind.Butt, end, side, side.Place.Lie.Shows.Opposite());
+        }
+        return new BandedPanel(panel, [.. onEnds, .. onSides]);
+    }
+
+    private static Figure CutSize(Figure finished, Figure band, int count, string name)
+    {
+        var size = finished;
+        for (var n = 0; n < count; n++)
+            size -= band;
+        return count == 0 ? finished : size.As(name);
+    }
+
+    private static Figure Finished(Figure cut, Figure band, int count)
+    {
+        for (var n = 0; n < count; n++)
+            cut += band;
+        return cut;
+    }
+
+    private static PartDraft Band(
+        PieceBuilder piece,
+        PartDraft panel,
+        string name,
+        Material material,
+        Direction edge,
+        Figure length,
+        Extent covers
+    )
+    {
+        var along = edge.Axis() == panel.Place.Lie.Along.Axis() ? panel.Place.Lie.Across : panel.Place.Lie.Along;
+        var lie = Lie.Of(Directions.Along(along.Axis(), 1), edge);
+        var at = covers.Min.With(edge.Axis(), panel.Extent.Side(edge));
+        if (edge.Sign() < 0)
+            at = at.Moved(edge, material.Thickness.Length);
+        var band = piece.Board(
+            panel.Group,
+            $"{name} {Words.Spaced(edge)} edging",
+            Role.Edging,
+            material,
+            lie,
+            length,
+            panel.Thickness,
+            at,
+            panel.Source
+        );
+        piece.Join(JointKind.Edged, panel, band, edge.Opposite());
+        return band;
+    }
+}
+
+/// <summary>A panel with the bands on its edges.</summary>
+internal sealed record BandedPanel(PartDraft Panel, IReadOnlyList<PartDraft> Bands)
+{
+    /// <summary>The whole, bands included, as it really is.</summary>
+    public Extent Extent =>
+        Bands.Aggregate(
+            Panel.Extent,
+            (all, band) =>
+                all.Side(band.Place.Lie.Shows) == band.Extent.Side(band.Place.Lie.Shows.Opposite())
+                    ? all.With(band.Place.Lie.Shows, band.Extent.Side(band.Place.Lie.Shows))
+                    : all
+        );
+
+    /// <summary>The panel and its bands.</summary>
+    public IEnumerable<PartDraft> Parts => Bands.Prepend(Panel);
+}
