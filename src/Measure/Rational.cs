@@ -89,8 +89,10 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
         var (da, db) = (a.SmallDenominator, b.SmallDenominator);
         var common = da == db ? da : (long)GreatestCommonDivisor((ulong)da, (ulong)db);
         var sum = ((Int128)a._numerator * (db / common)) + ((Int128)b._numerator * (da / common));
-        var rest = common == 1 ? 1 : (long)GreatestCommonDivisor(Size((long)(sum % common)), (ulong)common);
-        return Small(sum / rest, (Int128)(da / common) * (db / rest)) ?? AddBig(a, b);
+        if (!Fits(sum))
+            return AddBig(a, b);
+        var rest = common == 1 ? 1 : (long)GreatestCommonDivisor(Size((long)sum % common), (ulong)common);
+        return Small((long)sum / rest, (Int128)(da / common) * (db / rest)) ?? AddBig(a, b);
     }
 
     public static Rational operator -(Rational a, Rational b) => a + (-b);
@@ -212,9 +214,7 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 
     /// <summary>A fraction known to be in lowest terms, or null where it does not fit 64 bits.</summary>
     private static Rational? Small(Int128 numerator, Int128 denominator) =>
-        numerator >= -long.MaxValue && numerator <= long.MaxValue && denominator <= long.MaxValue
-            ? new Rational(new LowestTerms((long)numerator, (long)denominator))
-            : null;
+        Fits(numerator) && Fits(denominator) ? new Rational(new LowestTerms((long)numerator, (long)denominator)) : null;
 
     private static ulong GreatestCommonDivisor(ulong a, ulong b)
     {
@@ -225,6 +225,8 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static ulong Size(long number) => (ulong)Math.Abs(number);
+
+    private static bool Fits(Int128 number) => number >= -long.MaxValue && number <= long.MaxValue;
 
     private static bool Fits(BigInteger number) => number >= -long.MaxValue && number <= long.MaxValue;
 
