@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using Dryfit.Findings;
 
 namespace Dryfit.Casework;
 
@@ -19,10 +18,8 @@ public static class KnownStuff
     /// <summary>The stuff of that name, or null where none is known.</summary>
     public static Stuff? Find(string name) => ByName.GetValueOrDefault(Plain(name));
 
-    /// <summary>The known name nearest to one that is not, or null where none is near.</summary>
-    public static string? Nearest(string name) => NearestWord.To(Plain(name), Names());
-
-    private static IEnumerable<string> Names() => All.SelectMany(NamesOf);
+    /// <summary>Every name there is, the other names of a stuff behind its own.</summary>
+    public static IEnumerable<string> Names => All.SelectMany(NamesOf);
 
     private static IEnumerable<string> NamesOf(Stuff stuff) => stuff.AlsoCalled.Prepend(stuff.Name);
 
