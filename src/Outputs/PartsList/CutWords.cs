@@ -1,0 +1,129 @@
+using System.Globalization;
+using Dryfit.Casework;
+using Dryfit.Measure;
+using Dryfit.Outputs.Text;
+
+namespace Dryfit.Outputs.PartsList;
+
+/// <summary>
+/// The cuts of a board as a maker reads them: what it is called, where, how deep, how wide, how far from which edge.
+/// Sides are named as the board stands in the piece.
+/// </summary>
+internal sealed class CutWords(Part part, LengthFormat format)
+{
+    private readonly Extent _blank = new(default, new(part.Length.Length, part.Width.Length, part.Thickness.Length));
+
+    /// <summary>All cuts; equal holes are told together.</summary>
+    public IReadOnlyList<string> All()
+    {
+        var told = new List<string>();
+        var holes = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var cut in part.Cuts)
+        {
+            if (cut is not RoundCut round)
+            {
+                told.Add(One(cut));
+            }
+            else if (holes.Add(HoleKind(round)))
+            {
+                var equal = part.Cuts.OfType<RoundCut>().Where(other => HoleKind(other) == HoleKind(round)).ToList();
+                told.Add(equal.Count == 1 ? One(round) : Holes(equal));
+            }
+        }
+
+        return told;
+    }
+
+    public string One(PartCut cut) =>
+        cut switch
+        {
+            SquareCut square => Square(square),
+            RoundCut round => $"{HoleKind(round)}; {Centre(round)}",
+            OutlineCut outline => Outline(outline),
+            _ => Words.Of(cut.Kind),
+        };
+
+    private string Square(SquareCut cut)
+    {
+        var name = Words.Of(cut.Kind);
+        if (Extent.Shared(cut.Extent, _blank) is not { } box)
+            return $"{name} outside the board";
+        // It is cut into the face it opens on, else into an edge, else into an end; else it goes right through.
+        Axis[] axes = [Axis.Z, Axis.Y, Axis.X];
+        Axis? into = axes.Where(axis => OpenSides(box, axis).Length == 1).Cast<Axis?>().FirstOrDefault();
+        var text = name;
+        if (into is { } depth)
+            text += $" in the {Side(OpenSides(box, depth)[0])}, {format.Write(box.Size(depth))} deep";
+        var rest = axes.Where(axis => axis != into).Reverse().Select(axis => Run(box, axis));
+        return $"{text}; {string.Join("; ", rest)}";
+    }
+
+    /// <summary>How far a cut runs along an axis of the board and where.</summary>
+    private string Run(Extent box, Axis axis)
+    {
+        var open = OpenSides(box, axis);
+        if (open.Length == 2)
+            return BoardWords.Whole(axis);
+        var size = $"{format.Write(box.Size(axis))} {BoardWords.Measure(axis)}";
+        if (open.Length == 1)
+            return $"{size} at the {Side(open[0])}";
+        var fromLow = box.Min[axis];
+        var fromHigh = _blank.Max[axis] - box.Max[axis];
+        return fromLow <= fromHigh
+            ? $"{size}, {format.Write(fromLow)} from the {Side(Directions.Along(axis, -1))}"
+            : $"{size}, {format.Write(fromHigh)} from the {Side(Directions.Along(axis, 1))}";
+    }
+
+    private Direction[] OpenSides(Extent box, Axis axis) =>
+        [
+            .. ((Direction[])[Directions.Along(axis, -1), Directions.Along(axis, 1)]).Where(side =>
+                box.Side(side) == _blank.Side(side)
+            ),
+        ];
+
+    private string HoleKind(RoundCut cut)
+    {
+        var goesThrough = cut.TiltDegrees == 0 && cut.Depth >= _blank.Size(cut.Into.Axis());
+        var depth = goesThrough ? "through" : $"{format.Write(cut.Depth)} deep";
+        var lean =
+            cut.TiltDegrees == 0
+                ? ""
+                : string.Create(
+                    CultureInfo.InvariantCulture,
+                    $", leaning {cut.TiltDegrees} degrees to the {Side(cut.Leaning)}"
+                );
+        return $"{Words.Of(cut.Kind)} in the {Side(cut.Into.Opposite())}, {format.Write(cut.Diameter)} across, {depth}{lean}";
+    }
+
+    private string Centre(RoundCut cut) =>
+        string.Join(", ", CentreAxes(cut).Select(axis => From([cut.From[axis]], axis)));
+
+    private string Holes(List<RoundCut> equal)
+    {
+        var axes = CentreAxes(equal[0]);
+        var rows = axes.Select(axis => equal.Select(hole => hole.From[axis]).Distinct().Order().ToList()).ToList();
+        var isGrid = rows.Aggregate(1, (count, row) => count * row.Count) == equal.Count;
+        var centres = isGrid
+            ? string.Join(" by ", axes.Zip(rows, (axis, row) => From(row, axis)))
+            : string.Join(" / ", equal.Select(Centre));
+        return string.Create(CultureInfo.InvariantCulture, $"{equal.Count} x {HoleKind(equal[0])}; {centres}");
+    }
+
+    private static Axis[] CentreAxes(RoundCut cut) =>
+        [.. ((Axis[])[Axis.X, Axis.Y, Axis.Z]).Where(axis => axis != cut.Into.Axis())];
+
+    private string From(List<Length> at, Axis axis) =>
+        $"{string.Join(", ", at.Select(format.Write))} from the {Side(Directions.Along(axis, -1))}";
+
+    private string Outline(OutlineCut cut)
+    {
+        var corners = cut.Outline.Select(c => $"({format.Write(c.A)}; {format.Write(c.B)})");
+        var run =
+            cut.From <= Length.Zero && cut.To >= _blank.Max[cut.Along]
+                ? BoardWords.Whole(cut.Along)
+                : $"{format.Write(cut.From)} to {format.Write(cut.To)} from the {Side(Directions.Along(cut.Along, -1))}";
+        return $"{Words.Of(cut.Kind)}, {run}, outline {string.Join(' ', corners)}";
+    }
+
+    private string Side(Direction board) => BoardWords.Side(part.Place, board);
+}
