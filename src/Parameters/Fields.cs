@@ -40,6 +40,18 @@ public sealed class Fields
     /// <summary>A whole number; 0 where the key is not there.</summary>
     public int Count(string key) => _mapping[key] is Scalar scalar ? _scope.Count(scalar) : 0;
 
+    /// <summary>A plain number; null where the key is not there.</summary>
+    public Figure? NumberOrNull(string key, string? name = null) =>
+        _mapping[key] is Scalar scalar ? _scope.Number(scalar, name ?? key) : null;
+
+    /// <summary>Whether yes is said; <paramref name="unsaid"/> where the key is not there.</summary>
+    public bool YesNo(string key, bool unsaid = false) =>
+        _mapping[key] is Scalar scalar ? Recipe.YesNo.Read(scalar) ?? unsaid : unsaid;
+
+    /// <summary>The words of a phrase, one a group; all null where the key is not there.</summary>
+    public IReadOnlyList<string?> Phrase(string key, PhraseShape shape) =>
+        _mapping[key] is Scalar scalar ? Recipe.Phrase.Read(scalar, shape).Chosen : new string?[shape.Groups.Count];
+
     /// <summary>The text as written, or null.</summary>
     public string? Text(string key) => (_mapping[key] as Scalar)?.Text;
 

@@ -66,10 +66,40 @@ public sealed record Figure(Quantity Quantity, Reason Reason)
     public Figure RoundTo(Length step) => new(Quantity.Of(Length.RoundTo(step)), new RoundedReason(this, step));
 
     /// <summary>The largest multiple of a step that is not above it.</summary>
-    public Figure FloorTo(Length step) => new(Quantity.Of(Length.FloorTo(step)), new RoundedReason(this, step));
+    public Figure FloorTo(Length step) =>
+        new(Quantity.Of(Length.FloorTo(step)), new RoundedReason(this, step, RoundingWay.Down));
+
+    /// <summary>The smallest multiple of a step that is not below it.</summary>
+    public Figure CeilingTo(Length step) =>
+        new(Quantity.Of(Length.CeilingTo(step)), new RoundedReason(this, step, RoundingWay.Up));
+
+    /// <summary>Rounded to a multiple of a step, which way is asked for.</summary>
+    public Figure RoundTo(Length step, RoundingWay way) =>
+        way switch
+        {
+            RoundingWay.Down => FloorTo(step),
+            RoundingWay.Up => CeilingTo(step),
+            _ => RoundTo(step),
+        };
+
+    /// <summary>A plain number rounded to a multiple of a step.</summary>
+    public Figure RoundTo(Rational step, RoundingWay way)
+    {
+        var steps = Number / step;
+        var whole = way switch
+        {
+            RoundingWay.Down => steps.Floor(),
+            RoundingWay.Up => steps.Ceiling(),
+            _ => steps.Round(),
+        };
+        return new(Quantity.Of(step * whole), new RoundedNumberReason(this, step, way));
+    }
 
     /// <summary>The same quantity under a name: the heading of its own sum.</summary>
     public Figure As(string name) => new(Quantity, new NamedReason(name, this));
+
+    /// <summary>For people reading code and logs: the value without its reasons, which may be many.</summary>
+    public override string ToString() => $"{Quantity} ({Reason.GetType().Name})";
 
     private static int SameDimension(Figure a, Figure b) =>
         a.Quantity.Dimension == b.Quantity.Dimension

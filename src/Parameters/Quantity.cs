@@ -15,4 +15,15 @@ public readonly record struct Quantity(Rational Magnitude, int Dimension)
     public bool IsLength => Dimension == 1;
 
     public bool IsNumber => Dimension == 0;
+
+    public Quantity Times(Rational factor) => this with { Magnitude = Magnitude * factor };
+
+    /// <summary>For people reading code and logs.</summary>
+    public override string ToString() =>
+        Dimension switch
+        {
+            0 => Magnitude.ToString(),
+            1 => $"{Magnitude} mm",
+            _ => $"{Magnitude} mm^{Dimension}",
+        };
 }

@@ -1,43 +1,217 @@
+using System.Globalization;
 using Dryfit.Findings;
 using Dryfit.Measure;
+using Dryfit.Parameters.Formulas;
 using Dryfit.Recipe;
 
 namespace Dryfit.Parameters;
 
 /// <summary>
 /// The names a recipe's formulas may use, worked out when asked for and only once, in any order; cycles are reported
-/// with the whole loop. It also gathers the errors of everything read through it.
+/// with the whole loop. It also gathers the errors of everything read through it, each once.
 /// </summary>
 public sealed class Scope
 {
-    private readonly List<InputError> _errors = [];
+    private static readonly Origin InPlaceOfAFault = new TradeOrigin("in place of what could not be worked out");
+
+    private readonly InputErrors _errors = new();
+    private readonly NameTable _names;
+    private readonly Dictionary<Scalar, Site> _sites = new(ReferenceEqualityComparer.Instance);
+    private readonly List<Site> _order = [];
 
     public Scope(LengthUnit unit)
     {
         Unit = unit;
+        _names = new NameTable(this);
     }
 
     /// <summary>The unit of bare numbers where a length is meant.</summary>
     public LengthUnit Unit { get; }
 
     /// <summary>Everything wrong so far, in the order found.</summary>
-    public IReadOnlyList<InputError> Errors => _errors;
+    public IReadOnlyList<InputError> Errors => _errors.All;
+
+    /// <summary>Every name known so far, in the order defined.</summary>
+    public IEnumerable<string> Names => _names.All;
+
+    /// <summary>The values worked out so far, in the order asked for.</summary>
+    internal IReadOnlyList<Site> Sites => _order;
 
     public void Report(InputError error) => _errors.Add(error);
+
+    /// <summary>Whether formulas may use the name.</summary>
+    public bool Knows(string name) => _names.Knows(name);
 
     /// <summary>Makes a name known whose figure is worked out by <paramref name="work"/> when first asked for.</summary>
     /// <param name="name">As formulas write it: <c>side_bay</c>, <c>base.width</c>.</param>
     /// <param name="place">Where it is said, for errors; null for the tool's own.</param>
     /// <param name="work">Gives the figure; may ask the scope for other names.</param>
-    public void Define(string name, SourcePlace? place, Func<Figure> work) =>
-        throw new NotSupportedException($"{name} {place} {work is null}");
+    /// <remarks>A name that is taken already is an error of the recipe; the first keeps it.</remarks>
+    public void Define(string name, SourcePlace? place, Func<Figure> work) => _names.Add(name, place, work, null);
+
+    /// <summary>Makes a name known that stands for a word, to be compared in conditions.</summary>
+    /// <param name="choices">All words it could be.</param>
+    public void DefineWord(string name, SourcePlace? place, string word, IReadOnlyList<string> choices) =>
+        _names.Add(name, place, null, new NamedWord(word, choices));
+
+    /// <summary>The figure of a name; null where there is none or it could not be worked out, which is then reported.</summary>
+    public Figure? Named(string name) => _names.Work(name);
+
+    /// <summary>The word a parameter of words stands for, or null.</summary>
+    public string? Word(string name) => _names.Word(name)?.Word;
+
+    /// <summary>Works out every name defined, so that the errors of those nobody asked for come out too.</summary>
+    public void WorkOutAll() => _names.WorkAll();
 
     /// <summary>Works a scalar out as a length called <paramref name="name"/> in sums.</summary>
-    public Figure Length(Scalar scalar, string name) => throw new NotSupportedException($"{scalar} {name}");
+    /// <returns>The length; after an error a harmless one above zero, so that reading goes on.</returns>
+    public Figure Length(Scalar scalar, string name)
+    {
+        var site = SiteOf(scalar);
+        if (Work(site)?.AsLength(Unit) is not { } worked)
+            return Harmless(name);
+        if (worked.Dimension != 1)
+        {
+            Refuse(site, $"{Capital(worked.Kind)} stands here; a length is wanted.", "a length such as 3 1/2");
+            return Harmless(name);
+        }
+        var length = worked.Figure.Length;
+        if (Measure.Length.Abs(length) > LengthText.Longest)
+            Refuse(site, "This is longer than a kilometre.", "a size that fits in a room");
+        else if (site.Shape is LengthShape { Sign: LengthSign.AboveZero } && length.Sign <= 0)
+            Refuse(site, $"This comes to {Shown(length)}; it must be above zero.", "a length above zero");
+        else if (site.Shape is LengthShape { Sign: LengthSign.ZeroOrMore } && length.Sign < 0)
+            Refuse(site, $"This comes to {Shown(length)}; it cannot be less than zero.", "a length of zero or more");
+        return site.Refused ? Harmless(name) : Explained(site, name, worked);
+    }
 
-    /// <summary>Works a scalar out as a whole number (within a million either way).</summary>
-    public int Count(Scalar scalar) => throw new NotSupportedException($"{scalar}");
+    /// <summary>Works a scalar out as a whole number (within a million either way, and within its shape's limits).</summary>
+    /// <returns>The number; after an error the nearest allowed.</returns>
+    public int Count(Scalar scalar)
+    {
+        var site = SiteOf(scalar);
+        var (from, to) = site.Shape is CountShape shape ? (shape.From, shape.To) : (-1_000_000, 1_000_000);
+        var harmless = Math.Clamp(1, from, to);
+        if (Work(site) is not { } worked)
+            return harmless;
+        if (worked.Dimension != 0)
+            Refuse(site, $"{Capital(worked.Kind)} stands here; a whole number is wanted.", "a whole number");
+        else if (!worked.Magnitude.IsWhole)
+            Refuse(site, $"This comes to {worked.Magnitude}, which is no whole number.", "a whole number, or round(...)");
+        else if (worked.Magnitude < from || worked.Magnitude > to)
+            Refuse(
+                site,
+                string.Create(CultureInfo.InvariantCulture, $"This comes to {worked.Magnitude}; it must be from {from} to {to}."),
+                string.Create(CultureInfo.InvariantCulture, $"a whole number from {from} to {to}")
+            );
+        return site.Refused ? harmless : (int)worked.Magnitude.Numerator;
+    }
 
     /// <summary>Works a scalar out as a plain number.</summary>
-    public Figure Number(Scalar scalar, string name) => throw new NotSupportedException($"{scalar} {name}");
+    /// <returns>The number; after an error 1.</returns>
+    public Figure Number(Scalar scalar, string name)
+    {
+        var site = SiteOf(scalar);
+        if (Work(site) is { } worked)
+        {
+            if (worked.Dimension == 0)
+                return Explained(site, name, worked);
+            Refuse(site, $"{Capital(worked.Kind)} stands here; a plain number is wanted.", "a number such as 2 or 1/3");
+        }
+        return Figure.Given(name, Rational.One, InPlaceOfAFault);
+    }
+
+    /// <summary>Whatever the scalar gives; null after an error.</summary>
+    internal Worked? Any(Scalar scalar) => Work(SiteOf(scalar));
+
+    /// <summary>The formula of a scalar with what its shape allows; read once, its fault reported once.</summary>
+    internal Site SiteOf(Scalar scalar, Shape? shape = null)
+    {
+        if (!_sites.TryGetValue(scalar, out var site))
+        {
+            var expression = FormulaText.Parse(scalar.Text, out var fault);
+            site = new Site(scalar, expression);
+            _sites.Add(scalar, site);
+            _order.Add(site);
+            if (fault is not null)
+                Report(site, fault);
+        }
+        site.Shape ??= shape;
+        return site;
+    }
+
+    /// <summary>Reports the names of a formula that nothing stands for.</summary>
+    internal void CheckNames(Site site)
+    {
+        if (site.Expression is null || site.NamesChecked)
+            return;
+        site.NamesChecked = true;
+        foreach (var name in _names.Unknown(site.Expression))
+            Report(site, _names.NoSuch(name.Name, name.At));
+    }
+
+    /// <summary>A figure that says where it came from: a number as written, or a formula with its inputs.</summary>
+    internal static Figure Explained(Site site, string name, Worked worked) =>
+        site.IsPlainNumber
+            ? new(worked.Figure.Quantity, new GivenReason(name, new WrittenOrigin(site.Scalar.Place)))
+            : new(worked.Figure.Quantity, new NamedReason(name, Formula(site, worked)));
+
+    /// <summary>A value that is a word, not a formula: no names are looked for in it.</summary>
+    internal void SettleAsWord(Scalar scalar)
+    {
+        var site = new Site(scalar, null) { Refused = true };
+        if (_sites.TryAdd(scalar, site))
+            _order.Add(site);
+    }
+
+    internal bool IsRefused(Scalar scalar) => _sites.TryGetValue(scalar, out var site) && site.Refused;
+
+    internal void MarkFaulty() => _names.MarkFaulty();
+
+    internal void Refuse(Site site, string message, string? expected = null, string? suggestion = null) =>
+        Report(site, new FormulaFault(message, new(0, site.Scalar.Text.Length), expected, suggestion));
+
+    internal string Shown(Length length) => LengthFormat.For(Unit).WriteWithUnit(length);
+
+    private static Figure Formula(Site site, Worked worked) =>
+        new(
+            worked.Figure.Quantity,
+            new FormulaReason(site.Scalar.Text.Trim(), site.Inputs, site.Scalar.Place) { Sum = worked.Figure }
+        );
+
+    private Worked? Work(Site site)
+    {
+        if (site.Refused)
+        {
+            MarkFaulty();
+            return null;
+        }
+        CheckNames(site);
+        if (!site.Refused && !site.IsWorked)
+        {
+            var evaluator = new Evaluator(site.Scalar.Text, Unit, _names, fault => Report(site, fault));
+            site.Value = evaluator.Work(site.Expression!);
+            site.Inputs = evaluator.Inputs;
+            site.IsWorked = true;
+        }
+        if (site.Value is null)
+            MarkFaulty();
+        return site.Value;
+    }
+
+    private void Report(Site site, FormulaFault fault)
+    {
+        MarkFaulty();
+        site.Refused = true;
+        var place = site.Scalar.PlaceOf(fault.At.Start, fault.At.Length);
+        Report(new InputError(fault.Message, place, fault.Expected, fault.Suggestion));
+    }
+
+    private Figure Harmless(string name)
+    {
+        MarkFaulty();
+        return Figure.Given(name, Measure.Length.From(Unit == LengthUnit.Inch ? 4 : 100, Unit), InPlaceOfAFault);
+    }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

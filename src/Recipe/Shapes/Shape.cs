@@ -7,7 +7,21 @@ namespace Dryfit.Recipe;
 public abstract record Shape;
 
 /// <summary>A length, or a formula that gives one.</summary>
-public sealed record LengthShape : Shape;
+/// <param name="Sign">Which side of zero it may lie on.</param>
+public sealed record LengthShape(LengthSign Sign = LengthSign.ZeroOrMore) : Shape;
+
+/// <summary>Which side of zero a length may lie on.</summary>
+public enum LengthSign
+{
+    /// <summary>A gap, an overhang: nothing below zero.</summary>
+    ZeroOrMore,
+
+    /// <summary>A size of something that is there.</summary>
+    AboveZero,
+
+    /// <summary>An offset that may go either way.</summary>
+    Any,
+}
 
 /// <summary>A whole number from <paramref name="From"/> to <paramref name="To"/>, or a formula that gives one.</summary>
 public sealed record CountShape(int From, int To) : Shape;

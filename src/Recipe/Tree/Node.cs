@@ -7,7 +7,25 @@ public abstract record Node(SourcePlace Place);
 
 /// <summary>A single value, as written: <c>3 1/2</c>, <c>width - 2</c>, <c>framed pair</c>. Empty where nothing stands.</summary>
 /// <param name="Text">The text without quotes of YAML; lengths may hold inch and foot marks of their own.</param>
-public sealed record Scalar(string Text, SourcePlace Place) : Node(Place);
+public sealed record Scalar(string Text, SourcePlace Place) : Node(Place)
+{
+    /// <summary>
+    /// How many characters after the start of <see cref="Node.Place"/> the text begins: 1 behind a quote; -1 where
+    /// text and file do not run side by side (several lines, escapes).
+    /// </summary>
+    public int TextStart { get; init; }
+
+    /// <summary>Nothing stands here but the key.</summary>
+    public bool IsEmpty => string.IsNullOrWhiteSpace(Text);
+
+    /// <summary>The place of a stretch of the text; the whole value where that cannot be told.</summary>
+    /// <param name="start">0 for the first character of <see cref="Text"/>.</param>
+    /// <param name="length">In UTF-16 units; less than 1 counts as 1.</param>
+    public SourcePlace PlaceOf(int start, int length) =>
+        TextStart < 0
+            ? Place
+            : Place with { Column = Place.Column + TextStart + start, Length = Math.Max(1, length) };
+}
 
 /// <summary>A list, in the order written.</summary>
 public sealed record Sequence(IReadOnlyList<Node> Items, SourcePlace Place) : Node(Place);

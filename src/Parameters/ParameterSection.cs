@@ -1,0 +1,86 @@
+using Dryfit.Findings;
+using Dryfit.Recipe;
+
+namespace Dryfit.Parameters;
+
+/// <summary>The recipe's <c>parameters:</c>: names with values that formulas use and that can be set from outside.</summary>
+public static class ParameterSection
+{
+    /// <summary>One parameter written out.</summary>
+    public static RecordShape Word { get; } =
+        new(
+            "parameter",
+            "A named size, number or word that formulas use and that may be changed without touching the rest.",
+            "width: { default: 54, from: 36, to: 72, step: 1/8, note: outside the base's frame }",
+            () =>
+                [
+                    new Field("default", new QuantityShape(), "The value unless it is set from outside; a formula may use other parameters.", Required: true),
+                    new Field(
+                        "is",
+                        new ChoiceShape("length", "number", "count"),
+                        "What it is: a length, a plain number, or a whole number.",
+                        Default: "a length, or a number where its formula gives one"
+                    ),
+                    new Field("from", new QuantityShape(), "The smallest value allowed.", Default: "no limit"),
+                    new Field("to", new QuantityShape(), "The largest value allowed.", Default: "no limit"),
+                    new Field("step", new QuantityShape(), "Values lie on whole steps, counted from the smallest allowed (from zero without one).", Default: "any value"),
+                    new Field("choices", new ListShape(new QuantityShape(), AtLeast: 1, AtMost: 100), "The only values allowed: lengths, numbers, or words to ask for in conditions."),
+                    new Field("note", new TextShape(), "What it measures, and from where to where."),
+                ]
+        );
+
+    /// <summary>All parameters: each a value alone, or written out.</summary>
+    public static NamedShape Shape { get; } = new(new EitherShape(new QuantityShape(), Word), "parameter");
+
+    /// <summary>Defines every parameter in the scope, with the values set from outside in place of their defaults.</summary>
+    /// <param name="parameters">The section, or null where the recipe has none.</param>
+    /// <param name="settings">What was set from outside; the last of a name counts.</param>
+    /// <param name="scope">Takes the names and the errors.</param>
+    public static void Bind(Mapping? parameters, IReadOnlyList<Setting> settings, Scope scope)
+    {
+        var given = new Dictionary<string, Scalar>(StringComparer.Ordinal);
+        var entries = parameters?.Entries ?? [];
+        foreach (var setting in settings)
+        {
+            if (entries.Any(e => string.Equals(e.Key, setting.Name, StringComparison.Ordinal)))
+                given[setting.Name] = ValueOf(setting);
+            else
+                scope.Report(NoSuch(setting, entries));
+        }
+        foreach (var entry in entries)
+        {
+            if (CheckName(entry, scope) && Parameter.Read(entry, given.GetValueOrDefault(entry.Key), scope) is { } parameter)
+                parameter.Define();
+        }
+    }
+
+    private static Scalar ValueOf(Setting setting) =>
+        new(setting.Text, new SourcePlace(SettingFile, 1, setting.Name.Length + 2, Math.Max(1, setting.Text.Length)));
+
+    private static InputError NoSuch(Setting setting, IReadOnlyList<Entry> entries) =>
+        new(
+            $"There is no parameter {Excerpt.Quote(setting.Name)} to set.",
+            new SourcePlace(SettingFile, 1, 1, Math.Max(1, setting.Name.Length)),
+            entries.Count == 0 ? "nothing: the recipe has no parameters" : ShapeWords.OneOf([.. entries.Select(e => e.Key)]),
+            NearestWord.To(setting.Name, entries.Select(e => e.Key))
+        );
+
+    private static bool CheckName(Entry entry, Scope scope)
+    {
+        if (FormulaNames.IsName(entry.Key) && !entry.Key.Contains('.', StringComparison.Ordinal))
+            return true;
+        var reserved = FormulaNames.IsReserved(entry.Key);
+        scope.Report(
+            new InputError(
+                reserved ? $"'{entry.Key}' means something in formulas; it cannot name a parameter." : $"{Excerpt.Quote(entry.Key)} cannot be used in formulas.",
+                entry.KeyPlace,
+                "a name of letters, digits and _, beginning with a letter",
+                reserved ? null : FormulaNames.Mend(entry.Key)
+            )
+        );
+        return false;
+    }
+
+    /// <summary>Stands as the file in places of values set from outside.</summary>
+    internal const string SettingFile = "--set";
+}
