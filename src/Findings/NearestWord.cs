@@ -31,7 +31,13 @@ public static class NearestWord
     }
 
     private static string Plain(string word) =>
-        string.Join(' ', word.ToLowerInvariant().Replace('-', ' ').Replace('_', ' ').Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        string.Join(
+            ' ',
+            word.ToLowerInvariant()
+                .Replace('-', ' ')
+                .Replace('_', ' ')
+                .Split(' ', StringSplitOptions.RemoveEmptyEntries)
+        );
 
     private static bool SameButForNumber(string a, string b) =>
         Singular(a).Equals(Singular(b), StringComparison.Ordinal);

@@ -23,7 +23,10 @@ public static class Binding
             return [];
         return (node, shape) switch
         {
-            (Scalar { IsEmpty: false } scalar, LengthShape or CountShape or NumberShape or QuantityShape) => [(scalar, shape)],
+            (Scalar { IsEmpty: false } scalar, LengthShape or CountShape or NumberShape or QuantityShape) =>
+            [
+                (scalar, shape),
+            ],
             (_, EitherShape either) => Sites(node, Alternatives.Pick(node, either), depth),
             (Sequence list, ListShape of) => list.Items.SelectMany(i => Sites(i, of.Item, depth + 1)),
             (Mapping names, NamedShape named) => names.Entries.SelectMany(e => Sites(e.Value, named.Item, depth + 1)),

@@ -32,7 +32,8 @@ public sealed class Fields
 
     /// <summary>A length; <paramref name="name"/> is how the sum calls it (the key itself where left out).</summary>
     public Figure Length(string key, string? name = null) =>
-        LengthOrNull(key, name) ?? throw new InvalidOperationException($"Required key '{key}' slipped through the check.");
+        LengthOrNull(key, name)
+        ?? throw new InvalidOperationException($"Required key '{key}' slipped through the check.");
 
     public Figure? LengthOrNull(string key, string? name = null) =>
         _mapping[key] is Scalar scalar ? _scope.Length(scalar, name ?? key) : null;

@@ -18,7 +18,9 @@ public sealed record Figure(Quantity Quantity, Reason Reason)
     /// <summary>The plain number this figure is.</summary>
     /// <exception cref="InvalidOperationException">It is no plain number.</exception>
     public Rational Number =>
-        Quantity.IsNumber ? Quantity.Magnitude : throw new InvalidOperationException("The figure is not a plain number.");
+        Quantity.IsNumber
+            ? Quantity.Magnitude
+            : throw new InvalidOperationException("The figure is not a plain number.");
 
     /// <summary>A length with a name and an origin: a shop rule, a measured size, a line of the recipe.</summary>
     public static Figure Given(string name, Length length, Origin origin) =>

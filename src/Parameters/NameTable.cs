@@ -49,7 +49,13 @@ internal sealed class NameTable(Scope scope) : INames
         }
         if (known.Word is { } word)
         {
-            report(new FormulaFault($"'{name}' is a word ({word.Word}), not a size.", at, "a name of a size, or a comparison"));
+            report(
+                new FormulaFault(
+                    $"'{name}' is a word ({word.Word}), not a size.",
+                    at,
+                    "a name of a size, or a comparison"
+                )
+            );
             return null;
         }
         return Work(known, at, report);
@@ -58,7 +64,11 @@ internal sealed class NameTable(Scope scope) : INames
     public Figure? Work(string name)
     {
         if (_known.TryGetValue(name, out var known) && known.Word is null)
-            return Work(known, default, fault => scope.Report(new InputError(fault.Message, known.Place, fault.Expected)));
+            return Work(
+                known,
+                default,
+                fault => scope.Report(new InputError(fault.Message, known.Place, fault.Expected))
+            );
         return null;
     }
 
@@ -71,7 +81,10 @@ internal sealed class NameTable(Scope scope) : INames
     /// <summary>The names in a formula that nothing stands for; words beside = and != are none.</summary>
     public IEnumerable<NameExpression> Unknown(Expression formula)
     {
-        var words = Parts.Comparisons(formula).SelectMany(WordOf).ToHashSet<Expression>(ReferenceEqualityComparer.Instance);
+        var words = Parts
+            .Comparisons(formula)
+            .SelectMany(WordOf)
+            .ToHashSet<Expression>(ReferenceEqualityComparer.Instance);
         return Parts.Of(formula).OfType<NameExpression>().Where(n => !Knows(n.Name) && !words.Contains(n));
     }
 
@@ -159,7 +172,9 @@ internal sealed class NameTable(Scope scope) : INames
         foreach (var member in loop)
             member.Faulty = true;
         var names = string.Join(" -> ", loop.Append(known).Select(k => k.Name));
-        report(new FormulaFault($"These lean on each other in a circle: {names}.", at, "a size that does not need itself"));
+        report(
+            new FormulaFault($"These lean on each other in a circle: {names}.", at, "a size that does not need itself")
+        );
     }
 
     private enum State

@@ -75,13 +75,20 @@ internal sealed class Parameter
             "number" => _scope.Number(_value, _entry.Key),
             "count" => Counted(),
             "length" => _scope.Length(_value, _entry.Key),
-            _ => _scope.Any(_value) is { Bare: false, Dimension: 0 } ? _scope.Number(_value, _entry.Key) : _scope.Length(_value, _entry.Key),
+            _ => _scope.Any(_value) is { Bare: false, Dimension: 0 }
+                ? _scope.Number(_value, _entry.Key)
+                : _scope.Length(_value, _entry.Key),
         };
         if (_scope.IsRefused(_value))
             return figure;
         CheckLimits(figure.Quantity);
         CheckChoices(figure.Quantity);
-        return _isSet ? figure with { Reason = new GivenReason(_entry.Key, new SetOrigin(_value.Text.Trim())) } : figure;
+        return _isSet
+            ? figure with
+            {
+                Reason = new GivenReason(_entry.Key, new SetOrigin(_value.Text.Trim())),
+            }
+            : figure;
     }
 
     private Figure Counted()
@@ -93,7 +100,10 @@ internal sealed class Parameter
     private void CheckLimits(Quantity value)
     {
         var (from, to, step) = (Limit("from", value), Limit("to", value), Limit("step", value));
-        if ((from is { } least && value.Magnitude < least.Magnitude) || (to is { } most && value.Magnitude > most.Magnitude))
+        if (
+            (from is { } least && value.Magnitude < least.Magnitude)
+            || (to is { } most && value.Magnitude > most.Magnitude)
+        )
         {
             var nearest = from is { } low && value.Magnitude < low.Magnitude ? low : to!.Value;
             Refuse($"'{_entry.Key}' is {Shown(value)}; it must be {Range(from, to)}.", Range(from, to), Shown(nearest));
@@ -103,7 +113,9 @@ internal sealed class Parameter
             return;
         if (by.Magnitude.Sign <= 0)
         {
-            _scope.Report(new InputError("A step is above zero.", ((Scalar)_word!["step"]!).Place, "a step such as 1/8"));
+            _scope.Report(
+                new InputError("A step is above zero.", ((Scalar)_word!["step"]!).Place, "a step such as 1/8")
+            );
             return;
         }
         var start = from?.Magnitude ?? Rational.Zero;
@@ -113,8 +125,13 @@ internal sealed class Parameter
         var below = value with { Magnitude = start + (by.Magnitude * steps.Floor()) };
         var above = value with { Magnitude = below.Magnitude + by.Magnitude };
         var after = from is { } first ? $" from {Shown(first)}" : "";
-        var right = to is { } last && above.Magnitude > last.Magnitude ? Shown(below) : $"{Shown(below)} or {Shown(above)}";
-        Refuse($"'{_entry.Key}' is {Shown(value)}, which is no whole number of steps of {Shown(by)}{after}.", right, null);
+        var right =
+            to is { } last && above.Magnitude > last.Magnitude ? Shown(below) : $"{Shown(below)} or {Shown(above)}";
+        Refuse(
+            $"'{_entry.Key}' is {Shown(value)}, which is no whole number of steps of {Shown(by)}{after}.",
+            right,
+            null
+        );
     }
 
     private void CheckChoices(Quantity value)
@@ -124,10 +141,15 @@ internal sealed class Parameter
             return;
         var allowed = choices.Select(c => Adapted(c, value)).OfType<Quantity>().ToList();
         if (allowed.Count == choices.Count && !allowed.Contains(value))
-            Refuse($"'{_entry.Key}' is {Shown(value)}; it must be one of its choices.", "one of " + string.Join(", ", allowed.Select(Shown)), null);
+            Refuse(
+                $"'{_entry.Key}' is {Shown(value)}; it must be one of its choices.",
+                "one of " + string.Join(", ", allowed.Select(Shown)),
+                null
+            );
     }
 
-    private Quantity? Limit(string key, Quantity like) => _word?[key] is Scalar { IsEmpty: false } scalar ? Adapted(scalar, like) : null;
+    private Quantity? Limit(string key, Quantity like) =>
+        _word?[key] is Scalar { IsEmpty: false } scalar ? Adapted(scalar, like) : null;
 
     /// <summary>A limit in the value's own dimension; null, and reported, where it has another.</summary>
     private Quantity? Adapted(Scalar scalar, Quantity like)

@@ -14,7 +14,12 @@ public static class ParameterSection
             "width: { default: 54, from: 36, to: 72, step: 1/8, note: outside the base's frame }",
             () =>
                 [
-                    new Field("default", new QuantityShape(), "The value unless it is set from outside; a formula may use other parameters.", Required: true),
+                    new Field(
+                        "default",
+                        new QuantityShape(),
+                        "The value unless it is set from outside; a formula may use other parameters.",
+                        Required: true
+                    ),
                     new Field(
                         "is",
                         new ChoiceShape("length", "number", "count"),
@@ -23,8 +28,17 @@ public static class ParameterSection
                     ),
                     new Field("from", new QuantityShape(), "The smallest value allowed.", Default: "no limit"),
                     new Field("to", new QuantityShape(), "The largest value allowed.", Default: "no limit"),
-                    new Field("step", new QuantityShape(), "Values lie on whole steps, counted from the smallest allowed (from zero without one).", Default: "any value"),
-                    new Field("choices", new ListShape(new QuantityShape(), AtLeast: 1, AtMost: 100), "The only values allowed: lengths, numbers, or words to ask for in conditions."),
+                    new Field(
+                        "step",
+                        new QuantityShape(),
+                        "Values lie on whole steps, counted from the smallest allowed (from zero without one).",
+                        Default: "any value"
+                    ),
+                    new Field(
+                        "choices",
+                        new ListShape(new QuantityShape(), AtLeast: 1, AtMost: 100),
+                        "The only values allowed: lengths, numbers, or words to ask for in conditions."
+                    ),
                     new Field("note", new TextShape(), "What it measures, and from where to where."),
                 ]
         );
@@ -49,7 +63,10 @@ public static class ParameterSection
         }
         foreach (var entry in entries)
         {
-            if (CheckName(entry, scope) && Parameter.Read(entry, given.GetValueOrDefault(entry.Key), scope) is { } parameter)
+            if (
+                CheckName(entry, scope)
+                && Parameter.Read(entry, given.GetValueOrDefault(entry.Key), scope) is { } parameter
+            )
                 parameter.Define();
         }
     }
@@ -61,7 +78,9 @@ public static class ParameterSection
         new(
             $"There is no parameter {Excerpt.Quote(setting.Name)} to set.",
             new SourcePlace(SettingFile, 1, 1, Math.Max(1, setting.Name.Length)),
-            entries.Count == 0 ? "nothing: the recipe has no parameters" : ShapeWords.OneOf([.. entries.Select(e => e.Key)]),
+            entries.Count == 0
+                ? "nothing: the recipe has no parameters"
+                : ShapeWords.OneOf([.. entries.Select(e => e.Key)]),
             NearestWord.To(setting.Name, entries.Select(e => e.Key))
         );
 
@@ -72,7 +91,9 @@ public static class ParameterSection
         var reserved = FormulaNames.IsReserved(entry.Key);
         scope.Report(
             new InputError(
-                reserved ? $"'{entry.Key}' means something in formulas; it cannot name a parameter." : $"{Excerpt.Quote(entry.Key)} cannot be used in formulas.",
+                reserved
+                    ? $"'{entry.Key}' means something in formulas; it cannot name a parameter."
+                    : $"{Excerpt.Quote(entry.Key)} cannot be used in formulas.",
                 entry.KeyPlace,
                 "a name of letters, digits and _, beginning with a letter",
                 reserved ? null : FormulaNames.Mend(entry.Key)

@@ -97,11 +97,18 @@ public sealed class Scope
         if (worked.Dimension != 0)
             Refuse(site, $"{Capital(worked.Kind)} stands here; a whole number is wanted.", "a whole number");
         else if (!worked.Magnitude.IsWhole)
-            Refuse(site, $"This comes to {worked.Magnitude}, which is no whole number.", "a whole number, or round(...)");
+            Refuse(
+                site,
+                $"This comes to {worked.Magnitude}, which is no whole number.",
+                "a whole number, or round(...)"
+            );
         else if (worked.Magnitude < from || worked.Magnitude > to)
             Refuse(
                 site,
-                string.Create(CultureInfo.InvariantCulture, $"This comes to {worked.Magnitude}; it must be from {from} to {to}."),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"This comes to {worked.Magnitude}; it must be from {from} to {to}."
+                ),
                 string.Create(CultureInfo.InvariantCulture, $"a whole number from {from} to {to}")
             );
         return site.Refused ? harmless : (int)worked.Magnitude.Numerator;

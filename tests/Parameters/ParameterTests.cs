@@ -7,7 +7,9 @@ public sealed class ParameterTests
     [Fact]
     public void A_parameter_may_be_a_value_alone_or_written_out_in_any_order()
     {
-        var scope = Recipes.Bind("parameters:\n  inner: width - 2 * side\n  width: { default: 54, from: 36, to: 72, step: 1/8 }\n  side: 3/4\n");
+        var scope = Recipes.Bind(
+            "parameters:\n  inner: width - 2 * side\n  width: { default: 54, from: 36, to: 72, step: 1/8 }\n  side: 3/4\n"
+        );
 
         Assert.Empty(scope.Errors);
         Assert.Equal(new Rational(105, 2), scope.Named("inner")!.Length.Inches);
@@ -16,7 +18,11 @@ public sealed class ParameterTests
     [Fact]
     public void A_value_set_from_outside_takes_the_place_of_the_default()
     {
-        var scope = Recipes.Bind("parameters:\n  width: { default: 54, from: 36, to: 72, step: 1/8 }\n", LengthUnit.Inch, new Setting("width", "48 1/2"));
+        var scope = Recipes.Bind(
+            "parameters:\n  width: { default: 54, from: 36, to: 72, step: 1/8 }\n",
+            LengthUnit.Inch,
+            new Setting("width", "48 1/2")
+        );
 
         Assert.Empty(scope.Errors);
         Assert.Equal(new Rational(97, 2), scope.Named("width")!.Length.Inches);
@@ -30,14 +36,27 @@ public sealed class ParameterTests
     [InlineData("54 kg", "1:10-2 Something is missing between '54' and 'kg'.")]
     public void A_value_out_of_range_names_the_range(string value, string told)
     {
-        Assert.Equal([told], Recipes.Told("parameters:\n  width: { default: 54, from: 36, to: 72, step: 1/8 }\n", LengthUnit.Inch, new Setting("width", value)));
+        Assert.Equal(
+            [told],
+            Recipes.Told(
+                "parameters:\n  width: { default: 54, from: 36, to: 72, step: 1/8 }\n",
+                LengthUnit.Inch,
+                new Setting("width", value)
+            )
+        );
     }
 
     [Fact]
     public void A_setting_for_no_parameter_names_the_nearest()
     {
-        Assert.Equal(["1:1-6 There is no parameter 'witdth' to set. [width]"], Recipes.Told("parameters: { width: 54 }\n", LengthUnit.Inch, new Setting("witdth", "3")));
-        Assert.Equal(["1:1-1 There is no parameter 'w' to set."], Recipes.Told("sizes: { a: 1 }\n", LengthUnit.Inch, new Setting("w", "3")));
+        Assert.Equal(
+            ["1:1-6 There is no parameter 'witdth' to set. [width]"],
+            Recipes.Told("parameters: { width: 54 }\n", LengthUnit.Inch, new Setting("witdth", "3"))
+        );
+        Assert.Equal(
+            ["1:1-1 There is no parameter 'w' to set."],
+            Recipes.Told("sizes: { a: 1 }\n", LengthUnit.Inch, new Setting("w", "3"))
+        );
     }
 
     [Theory]
@@ -74,7 +93,9 @@ public sealed class ParameterTests
     public void A_plain_number_is_given_and_a_formula_keeps_its_text_and_inputs()
     {
         Assert.IsType<GivenReason>(Recipes.Size("3 1/2").Reason);
-        var formula = Assert.IsType<FormulaReason>(Assert.IsType<NamedReason>(Recipes.Size("w - 2 * g", "{ w: 20, g: 1/8 }").Reason).Of.Reason);
+        var formula = Assert.IsType<FormulaReason>(
+            Assert.IsType<NamedReason>(Recipes.Size("w - 2 * g", "{ w: 20, g: 1/8 }").Reason).Of.Reason
+        );
         Assert.Equal("w - 2 * g", formula.Text);
         Assert.Equal(["w", "g"], formula.Inputs.Select(i => i.Name));
         Assert.Equal(3, formula.Place.Line);

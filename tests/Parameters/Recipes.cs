@@ -45,8 +45,11 @@ internal static class Recipes
         return scope;
     }
 
-    public static IReadOnlyList<string> Told(string text, LengthUnit unit = LengthUnit.Inch, params IReadOnlyList<Setting> settings) =>
-        [.. Bind(text, unit, settings).Errors.Select(Told)];
+    public static IReadOnlyList<string> Told(
+        string text,
+        LengthUnit unit = LengthUnit.Inch,
+        params IReadOnlyList<Setting> settings
+    ) => [.. Bind(text, unit, settings).Errors.Select(Told)];
 
     public static string Told(InputError e) =>
         $"{e.Place!.Line}:{e.Place.Column}-{e.Place.Length} {e.Message}{(e.Suggestion is null ? "" : $" [{e.Suggestion}]")}";

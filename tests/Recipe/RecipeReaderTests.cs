@@ -5,7 +5,9 @@ public sealed class RecipeReaderTests
     [Fact]
     public void Every_key_and_value_knows_its_line_column_and_length()
     {
-        var tree = Reading.Tree("piece: Hall shelf\nsize: [54, 23 1/4\", 4' 7 1/4\"]\nfront:\n  columns: { width: 16, open }\n");
+        var tree = Reading.Tree(
+            "piece: Hall shelf\nsize: [54, 23 1/4\", 4' 7 1/4\"]\nfront:\n  columns: { width: 16, open }\n"
+        );
 
         Assert.Equal(["piece", "size", "front"], tree.Entries.Select(e => e.Key));
         var (piece, size) = ((Scalar)tree["piece"]!, (Sequence)tree["size"]!);
@@ -16,7 +18,10 @@ public sealed class RecipeReaderTests
         Assert.Equal((4, 12), (columns.Place.Line, columns.Place.Column));
         Assert.Equal(["width", "open"], columns.Entries.Select(e => e.Key));
         Assert.Equal("", ((Scalar)columns["open"]!).Text);
-        Assert.Equal((4, 25, 4), (columns["open"]!.Place.Line, columns["open"]!.Place.Column, columns["open"]!.Place.Length));
+        Assert.Equal(
+            (4, 25, 4),
+            (columns["open"]!.Place.Line, columns["open"]!.Place.Column, columns["open"]!.Place.Length)
+        );
     }
 
     [Fact]
@@ -52,14 +57,17 @@ public sealed class RecipeReaderTests
     [InlineData("---\n", "1:1-1 The file is empty.")]
     [InlineData("- a\n- b\n", "1:1-1 The file is a list; it must begin with a key.")]
     [InlineData("a shelf\n", "1:1-7 The file holds one value only; it must begin with a key.")]
-    [InlineData("a: 1\n---\nb: 2\n", "2:1-1 A second document begins here (after '---' or '...'); a file holds one recipe.")]
+    [InlineData(
+        "a: 1\n---\nb: 2\n",
+        "2:1-1 A second document begins here (after '---' or '...'); a file holds one recipe."
+    )]
     [InlineData("a: 1\na: 2\n", "2:1-1 'a' is written twice; the first is on line 1.")]
     [InlineData("a: &x 1\n", "1:4-4 '&x' names a value to be repeated; recipes do not use YAML's anchors.")]
     [InlineData("a: *x\n", "1:4-2 '*x' repeats a value from elsewhere; recipes do not use YAML's aliases.")]
     [InlineData("a: !t 1\n", "1:4-4 A tag (beginning with '!') stands here; recipes do not use YAML's tags.")]
     [InlineData("? [a]\n: b\n", "1:3-1 A list or a set of keys stands where a key should.")]
     [InlineData("a:\n\tb: 1\n", "2:1-1 A tab indents this line; indent with spaces.")]
-    [InlineData("a:1\nb: 2\n", "1:3-1 A space is missing after the colon. [a: 1]")]
+    [InlineData("a:1\nb: 2\n", "1:2-1 A space is missing after the colon. [a: 1]")]
     [InlineData("a: b: c\n", "1:5-1 A second colon follows in the same value.")]
     [InlineData("a: 1\n b: 2\n", "2:3-1 This key is indented below a line that has a value already.")]
     [InlineData("a: 'x\nb: 2\n", "1:4-1 A quote is opened here and never closed.")]

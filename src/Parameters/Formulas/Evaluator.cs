@@ -40,7 +40,10 @@ internal sealed class Evaluator(string text, LengthUnit unit, INames names, Acti
 
     private static Worked Number(NumberExpression number) =>
         number.Number.HasUnit
-            ? new(new(Quantity.Of(number.Number.ToLength(LengthUnit.Millimetre)), new LiteralReason(number.Text)), Bare: false)
+            ? new(
+                new(Quantity.Of(number.Number.ToLength(LengthUnit.Millimetre)), new LiteralReason(number.Text)),
+                Bare: false
+            )
             : new(new(Quantity.Of(number.Number.Magnitude), new LiteralReason(number.Text)), Bare: true);
 
     private Worked? Name(NameExpression name)
@@ -70,8 +73,15 @@ internal sealed class Evaluator(string text, LengthUnit unit, INames names, Acti
         {
             // The rest is looked at even when the first fails: its errors belong into the same report.
             var next = Work(step.Of);
-            if (total is { } a && next is { } b && Alike(a, b, step.Of.At, step.Inverse ? "subtract" : "add") is var (left, right))
-                total = Bounded(new(step.Inverse ? left.Figure - right.Figure : left.Figure + right.Figure, left.Bare), at.To(step.Of.At));
+            if (
+                total is { } a
+                && next is { } b
+                && Alike(a, b, step.Of.At, step.Inverse ? "subtract" : "add") is var (left, right)
+            )
+                total = Bounded(
+                    new(step.Inverse ? left.Figure - right.Figure : left.Figure + right.Figure, left.Bare),
+                    at.To(step.Of.At)
+                );
             else
                 total = null;
         }
@@ -103,7 +113,10 @@ internal sealed class Evaluator(string text, LengthUnit unit, INames names, Acti
         if (a.Figure.Reason is LiteralReason && a.Dimension == 0)
             return new(b.Figure * a.Magnitude, bare);
         return new(
-            new Figure(new(a.Magnitude * b.Magnitude, a.Dimension + b.Dimension), new ProductReason(a.Figure, b.Figure)),
+            new Figure(
+                new(a.Magnitude * b.Magnitude, a.Dimension + b.Dimension),
+                new ProductReason(a.Figure, b.Figure)
+            ),
             bare
         );
     }
@@ -122,7 +135,10 @@ internal sealed class Evaluator(string text, LengthUnit unit, INames names, Acti
         if (b.Figure.Reason is LiteralReason && b.Dimension == 0)
             return new(a.Figure / b.Magnitude, bare);
         return new(
-            new Figure(new(a.Magnitude / b.Magnitude, a.Dimension - b.Dimension), new QuotientReason(a.Figure, b.Figure)),
+            new Figure(
+                new(a.Magnitude / b.Magnitude, a.Dimension - b.Dimension),
+                new QuotientReason(a.Figure, b.Figure)
+            ),
             bare
         );
     }
@@ -154,7 +170,10 @@ internal sealed class Evaluator(string text, LengthUnit unit, INames names, Acti
         }
         var best = given.Aggregate((a, b) => smallest == (a.Magnitude <= b.Magnitude) ? a : b);
         var how = smallest ? "the smaller of" : "the larger of";
-        return new(new Figure(best.Figure.Quantity, new ChosenReason(how, [.. given.Select(v => v.Figure)])), best.Bare);
+        return new(
+            new Figure(best.Figure.Quantity, new ChosenReason(how, [.. given.Select(v => v.Figure)])),
+            best.Bare
+        );
     }
 
     private Worked? Root(CallExpression call, Worked of)
@@ -162,7 +181,11 @@ internal sealed class Evaluator(string text, LengthUnit unit, INames names, Acti
         if (of.Magnitude.Sign < 0)
             return Fail("A negative number has no root.", call.At, "a value of zero or above");
         if (of.Dimension is not (0 or 2))
-            return Fail($"This takes the root of {of.Kind}.", call.At, "an area, such as width * width + depth * depth");
+            return Fail(
+                $"This takes the root of {of.Kind}.",
+                call.At,
+                "an area, such as width * width + depth * depth"
+            );
         var (root, exact) = Roots.Of(of.Magnitude, of.Dimension == 2 ? Roots.LengthStepMm : Roots.NumberStep);
         return new(new Figure(new(root, of.Dimension / 2), new RootReason(of.Figure, exact)), of.Bare);
     }
@@ -178,7 +201,11 @@ internal sealed class Evaluator(string text, LengthUnit unit, INames names, Acti
         if (given.Count == 1)
         {
             if (given[0].Dimension > 0)
-                return Fail("The step to round to is missing.", call.At, $"a step, as in round({Quoted(call.Arguments[0].At)}, 1/8)");
+                return Fail(
+                    "The step to round to is missing.",
+                    call.At,
+                    $"a step, as in round({Quoted(call.Arguments[0].At)}, 1/8)"
+                );
             return new(given[0].Figure.RoundTo(Rational.One, way), given[0].Bare);
         }
         if (Alike(given[0], given[1], call.Arguments[1].At, "round") is not var (of, step))
@@ -199,7 +226,10 @@ internal sealed class Evaluator(string text, LengthUnit unit, INames names, Acti
             return null;
         // The side not taken may well divide by zero; it is not worked out.
         return Work(held ? chosen.Then : chosen.Else) is { } value
-            ? new(new Figure(value.Figure.Quantity, new ConditionReason(Quoted(chosen.Condition.At), held, value.Figure)), value.Bare)
+            ? new(
+                new Figure(value.Figure.Quantity, new ConditionReason(Quoted(chosen.Condition.At), held, value.Figure)),
+                value.Bare
+            )
             : null;
     }
 
@@ -250,7 +280,9 @@ internal sealed class Evaluator(string text, LengthUnit unit, INames names, Acti
                 written is null ? null : Findings.NearestWord.To(written, word.Choices)
             );
         else
-            holds = string.Equals(word.Word, written, StringComparison.Ordinal) == (comparison.Comparison == Comparison.Equal);
+            holds =
+                string.Equals(word.Word, written, StringComparison.Ordinal)
+                == (comparison.Comparison == Comparison.Equal);
         return true;
     }
 

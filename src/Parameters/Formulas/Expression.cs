@@ -31,7 +31,8 @@ internal sealed record ProductExpression(Expression First, IReadOnlyList<Step> R
 /// <summary>One more term or factor. <paramref name="Inverse"/> is true for minus and for division.</summary>
 internal sealed record Step(bool Inverse, Expression Of);
 
-internal sealed record CallExpression(Function Function, IReadOnlyList<Expression> Arguments, Stretch At) : Expression(At);
+internal sealed record CallExpression(Function Function, IReadOnlyList<Expression> Arguments, Stretch At)
+    : Expression(At);
 
 internal sealed record IfExpression(Condition Condition, Expression Then, Expression Else, Stretch At) : Expression(At);
 
@@ -48,7 +49,8 @@ internal enum Function
 /// <summary>What an if asks.</summary>
 internal abstract record Condition(Stretch At);
 
-internal sealed record ComparisonCondition(Expression Left, Comparison Comparison, Expression Right, Stretch At) : Condition(At);
+internal sealed record ComparisonCondition(Expression Left, Comparison Comparison, Expression Right, Stretch At)
+    : Condition(At);
 
 /// <summary>All of them, or any of them.</summary>
 internal sealed record JoinedCondition(bool All, IReadOnlyList<Condition> Parts, Stretch At) : Condition(At);

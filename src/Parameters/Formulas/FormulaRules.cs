@@ -41,7 +41,11 @@ internal static class FormulaRules
         var (least, most, form) = Functions.Takes(call.Function);
         return call.Arguments.Count >= least && call.Arguments.Count <= most
             ? null
-            : new FormulaFault($"The brackets hold {call.Arguments.Count} values; that is not what is wanted here.", call.At, form);
+            : new FormulaFault(
+                $"The brackets hold {call.Arguments.Count} values; that is not what is wanted here.",
+                call.At,
+                form
+            );
     }
 
     /// <summary><c>width / 1/2</c> may be half of the width or twice the width: nobody should have to guess.</summary>

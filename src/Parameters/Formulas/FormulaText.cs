@@ -11,7 +11,11 @@ internal static class FormulaText
     {
         if (text.Length > FormulaLimits.Characters)
         {
-            fault = new FormulaFault($"A formula has at most {FormulaLimits.Characters} characters.", new(0, 1), "the sum in several named steps");
+            fault = new FormulaFault(
+                $"A formula has at most {FormulaLimits.Characters} characters.",
+                new(0, 1),
+                "the sum in several named steps"
+            );
             return null;
         }
         var tokens = Lexer.Cut(text, out fault);
@@ -55,7 +59,9 @@ internal static class FormulaText
         while (index < tokens.Count && tokens[index].Position.Absolute < at)
             index++;
         var afterOperand = index > 0 && Lexer.EndsOperand(tokens[index - 1].Kind);
-        var expected = afterOperand ? "an operator such as + or -, or the end" : "a length, a number, a name or a bracket";
+        var expected = afterOperand
+            ? "an operator such as + or -, or the end"
+            : "a length, a number, a name or a bracket";
         if (index == tokens.Count)
             return new FormulaFault("The formula ends too early.", At(tokens[^1]), expected);
         var found = tokens[index];
@@ -63,7 +69,11 @@ internal static class FormulaText
         if (!afterOperand)
             return new FormulaFault($"{shown} cannot stand here; a value is missing.", At(found), expected);
         return Begins(found.Kind)
-            ? new FormulaFault($"Something is missing between {Excerpt.Quote(tokens[index - 1].ToStringValue())} and {shown}.", At(found), expected)
+            ? new FormulaFault(
+                $"Something is missing between {Excerpt.Quote(tokens[index - 1].ToStringValue())} and {shown}.",
+                At(found),
+                expected
+            )
             : new FormulaFault($"{shown} cannot stand here.", At(found), expected);
     }
 

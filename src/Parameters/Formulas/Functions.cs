@@ -15,8 +15,27 @@ internal static class Functions
 
     private static readonly string[] Reserved =
     [
-        "if", "then", "else", "and", "or", "not", "min", "max", "round", "up", "down", "sqrt",
-        "mm", "cm", "m", "in", "ft", "inch", "inches", "foot", "feet",
+        "if",
+        "then",
+        "else",
+        "and",
+        "or",
+        "not",
+        "min",
+        "max",
+        "round",
+        "up",
+        "down",
+        "sqrt",
+        "mm",
+        "cm",
+        "m",
+        "in",
+        "ft",
+        "inch",
+        "inches",
+        "foot",
+        "feet",
     ];
 
     public static IEnumerable<string> Names => All.Select(f => f.Name);

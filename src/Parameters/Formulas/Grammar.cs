@@ -34,7 +34,10 @@ internal static class Grammar
         from open in Token.EqualTo(TokenKind.Open)
         from inner in Nested
         from close in Token.EqualTo(TokenKind.Close)
-        select inner with { At = At(open).To(At(close)) };
+        select inner with
+        {
+            At = At(open).To(At(close)),
+        };
 
     private static readonly TokenListParser<TokenKind, (Expression[] Items, Token<TokenKind> Close)> Arguments =
         from open in Token.EqualTo(TokenKind.Open)
@@ -114,7 +117,9 @@ internal static class Grammar
         bool all
     ) =>
         part.AtLeastOnceDelimitedBy(Token.EqualTo(by))
-            .Select(parts => parts.Length == 1 ? parts[0] : new JoinedCondition(all, parts, parts[0].At.To(parts[^1].At)));
+            .Select(parts =>
+                parts.Length == 1 ? parts[0] : new JoinedCondition(all, parts, parts[0].At.To(parts[^1].At))
+            );
 
     private static Expression NameOrFunction(
         Token<TokenKind> first,

@@ -101,7 +101,11 @@ internal static class Lexer
             case var _ when IsMinus(c):
                 return (TokenKind.Minus, 1);
             default:
-                fault = new FormulaFault($"{Shown(text, i)} has no meaning here.", new(i, 1), "a length, a name, or + - * / ( )");
+                fault = new FormulaFault(
+                    $"{Shown(text, i)} has no meaning here.",
+                    new(i, 1),
+                    "a length, a name, or + - * / ( )"
+                );
                 return null;
         }
     }
@@ -111,7 +115,12 @@ internal static class Lexer
         fault = null;
         if (LengthText.ReadPrefix(text, i, out var end, out var failure) is null)
         {
-            fault = new FormulaFault(failure!.Message, new(failure.Position, failure.Extent), failure.Expected, failure.Suggestion);
+            fault = new FormulaFault(
+                failure!.Message,
+                new(failure.Position, failure.Extent),
+                failure.Expected,
+                failure.Suggestion
+            );
             return null;
         }
         return (TokenKind.Number, end - i);
@@ -144,7 +153,11 @@ internal static class Lexer
             if (IsQuote(text[end]))
                 return (TokenKind.Word, end + 1 - i);
         }
-        fault = new FormulaFault("A mark stands here without a number before it.", new(i, 1), "a length such as 3 1/2\"");
+        fault = new FormulaFault(
+            "A mark stands here without a number before it.",
+            new(i, 1),
+            "a length such as 3 1/2\""
+        );
         return null;
     }
 
@@ -154,7 +167,11 @@ internal static class Lexer
         {
             open.Push(at);
             return open.Count > FormulaLimits.Nesting
-                ? new FormulaFault($"Brackets are nested more than {FormulaLimits.Nesting} deep.", new(at, 1), "the sum in several named steps")
+                ? new FormulaFault(
+                    $"Brackets are nested more than {FormulaLimits.Nesting} deep.",
+                    new(at, 1),
+                    "the sum in several named steps"
+                )
                 : null;
         }
         if (kind != TokenKind.Close)

@@ -65,10 +65,18 @@ internal sealed class TreeBuilder(RecipeText text, InputErrors errors)
             case Mapping mapping:
                 return mapping;
             case null or Scalar { IsEmpty: true }:
-                errors.Add("The file is empty.", new(text.File, 1, 1, 1), "keys with values, such as 'piece: Hall shelf'");
+                errors.Add(
+                    "The file is empty.",
+                    new(text.File, 1, 1, 1),
+                    "keys with values, such as 'piece: Hall shelf'"
+                );
                 return null;
             case Sequence list:
-                errors.Add("The file is a list; it must begin with a key.", list.Place, "keys with values, such as 'piece: Hall shelf'");
+                errors.Add(
+                    "The file is a list; it must begin with a key.",
+                    list.Place,
+                    "keys with values, such as 'piece: Hall shelf'"
+                );
                 return null;
             default:
                 errors.Add(
@@ -149,7 +157,10 @@ internal sealed class TreeBuilder(RecipeText text, InputErrors errors)
                 Break();
                 break;
             case Scalar scalar when level.Seen.TryGetValue(scalar.Text, out var first):
-                errors.Add($"{Excerpt.Quote(scalar.Text)} is written twice; the first is on line {first.Line}.", node.Place);
+                errors.Add(
+                    $"{Excerpt.Quote(scalar.Text)} is written twice; the first is on line {first.Line}.",
+                    node.Place
+                );
                 break;
             case Scalar scalar:
                 level.Seen.Add(scalar.Text, node.Place);
@@ -194,7 +205,9 @@ internal sealed class TreeBuilder(RecipeText text, InputErrors errors)
         var width = text.Lines[line - 1].Length;
         var column = (int)Math.Clamp(step.Start.Column, 1, width + 1);
         var end = step is YamlScalar or AnchorAlias
-            ? step.End.Line == step.Start.Line ? (int)step.End.Column : width + 1
+            ? step.End.Line == step.Start.Line
+                ? (int)step.End.Column
+                : width + 1
             : column + 1;
         return new SourcePlace(text.File, line, column, Math.Max(1, end - column));
     }

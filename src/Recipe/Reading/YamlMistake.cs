@@ -41,7 +41,10 @@ internal static class YamlMistake
 
     private static InputError? Quote(RecipeText text, SourcePlace at, string said)
     {
-        if (said.Contains("unknown escape", StringComparison.Ordinal) || said.Contains("escape", StringComparison.Ordinal))
+        if (
+            said.Contains("unknown escape", StringComparison.Ordinal)
+            || said.Contains("escape", StringComparison.Ordinal)
+        )
             return new InputError(
                 "A backslash inside double quotes means something special to YAML.",
                 at,
@@ -49,7 +52,11 @@ internal static class YamlMistake
             );
         var quoted = said.Contains("quoted scalar", StringComparison.Ordinal);
         if (quoted)
-            return new InputError("A quote is opened here and never closed.", at, "the same quote at the end of the text");
+            return new InputError(
+                "A quote is opened here and never closed.",
+                at,
+                "the same quote at the end of the text"
+            );
 
         // title: "Big" cupboard
         var line = text.Lines[at.Line - 1];
@@ -93,17 +100,29 @@ internal static class YamlMistake
             var line = text.Lines[at.Line - 1];
             var colons = line.Split(": ").Length - 1;
             return colons > 1
-                ? new InputError("A second colon follows in the same value.", at, "quotes around the value if it holds ': '")
+                ? new InputError(
+                    "A second colon follows in the same value.",
+                    at,
+                    "quotes around the value if it holds ': '"
+                )
                 : new InputError(
                     "This key is indented below a line that has a value already.",
                     at,
                     "the same indentation as the line above, or nothing behind the colon above"
                 );
         }
-        if (said.Contains("could not find expected ':'", StringComparison.Ordinal))
+        var offending = text.Lines[at.Line - 1].Trim();
+        if (
+            said.Contains("could not find expected ':'", StringComparison.Ordinal)
+            || (said.Contains("block mapping", StringComparison.Ordinal) && IsWord(offending))
+        )
             return new InputError("A colon is missing behind this key.", at, "a key, a colon, a space and a value");
         if (said.Contains("expected '-' indicator", StringComparison.Ordinal))
-            return new InputError("A list goes on with a line that has no '- ' before it.", at, "'- ' before each item");
+            return new InputError(
+                "A list goes on with a line that has no '- ' before it.",
+                at,
+                "'- ' before each item"
+            );
         if (said.Contains("block mapping", StringComparison.Ordinal))
             return new InputError(
                 "This line does not line up with the keys above it.",
@@ -120,7 +139,11 @@ internal static class YamlMistake
         if (said.Contains("',' or '}'", StringComparison.Ordinal) || fault is InvalidOperationException)
             return new InputError("What was opened with '{' is not closed, or a comma is missing.", at, "',' or '}'");
         if (said.Contains("document end", StringComparison.Ordinal))
-            return new InputError("The recipe has ended before this line.", at, "keys without braces around the whole file");
+            return new InputError(
+                "The recipe has ended before this line.",
+                at,
+                "keys without braces around the whole file"
+            );
         return null;
     }
 
@@ -137,7 +160,8 @@ internal static class YamlMistake
         return new SourcePlace(text.File, line, (int)Math.Clamp(mark.Column, 1, text.Lines[line - 1].Length + 1), 1);
     }
 
-    private static bool IsWord(string key) => key.All(c => char.IsLetterOrDigit(c) || c is ' ' or '_' or '-') && char.IsLetter(key[0]);
+    private static bool IsWord(string key) =>
+        key.Length > 0 && char.IsLetter(key[0]) && key.All(c => char.IsLetterOrDigit(c) || c is ' ' or '_' or '-');
 
     private static string Cut(string value) => value.Length <= 30 ? value : value[..30] + "…";
 }

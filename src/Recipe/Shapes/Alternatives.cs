@@ -32,7 +32,8 @@ public static class Alternatives
             (Scalar scalar, _) => ScalarMisfit(scalar, shape),
             (Sequence list, ListShape of) => 10 + (10 * list.Items.Take(20).Count(i => Misfit(i, of.Item) >= 100)),
             (Mapping word, RecordShape record) => RecordMisfit(word, record),
-            (Mapping word, NamedShape named) => 20 + (10 * word.Entries.Take(20).Count(e => Misfit(e.Value, named.Item) >= 100)),
+            (Mapping word, NamedShape named) => 20
+                + (10 * word.Entries.Take(20).Count(e => Misfit(e.Value, named.Item) >= 100)),
             _ => OtherKind,
         };
 

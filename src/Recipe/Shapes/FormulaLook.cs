@@ -12,7 +12,10 @@ internal static class FormulaLook
     /// </summary>
     public static bool Fits(string text)
     {
-        if (text.Contains(" if ", StringComparison.Ordinal) || text.TrimStart().StartsWith("if ", StringComparison.Ordinal))
+        if (
+            text.Contains(" if ", StringComparison.Ordinal)
+            || text.TrimStart().StartsWith("if ", StringComparison.Ordinal)
+        )
             return true;
         var wordBefore = false;
         var i = 0;

@@ -17,7 +17,9 @@ public static class Phrase
             if (group < 0)
                 errors.Add(Unknown(said, place, shape));
             else if (chosen[group] is { } before)
-                errors.Add(new InputError($"'{before}' and '{said}' exclude each other; only one can stand here.", place));
+                errors.Add(
+                    new InputError($"'{before}' and '{said}' exclude each other; only one can stand here.", place)
+                );
             else
                 chosen[group] = said;
         }

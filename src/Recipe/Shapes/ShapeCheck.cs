@@ -103,40 +103,46 @@ public static class ShapeCheck
     private static void CheckWord(Mapping word, RecordShape record, InputErrors errors, int depth)
     {
         var fields = record.Fields.ToDictionary(f => f.Key, StringComparer.Ordinal);
-        foreach (var missing in record.Fields.Where(f => f.Required && word[f.Key] is null))
+        var written = word.Entries.Select(e => e.Key).ToHashSet(StringComparer.Ordinal);
+        var free = record.Fields.Select(f => f.Key).Where(k => !written.Contains(k)).ToList();
+        foreach (var missing in record.Fields.Where(f => f.Required && !written.Contains(f.Key)))
         {
             // A misspelt required key is one mistake, not two.
-            if (!word.Entries.Any(e => !fields.ContainsKey(e.Key) && NearestWord.To(e.Key, [missing.Key]) is not null))
-                errors.Add(
-                    $"The {record.Name} has no '{missing.Key}'.",
-                    word.Place,
-                    $"'{missing.Key}': {ShapeWords.Describe(missing.Shape)}"
-                );
+            if (written.Any(k => !fields.ContainsKey(k) && NearestWord.To(k, [missing.Key]) is not null))
+                continue;
+            errors.Add(
+                $"The {record.Name} has no '{missing.Key}'.",
+                word.Place,
+                $"'{missing.Key}': {ShapeWords.Describe(missing.Shape)}"
+            );
         }
         foreach (var entry in word.Entries)
         {
+            if (errors.Full)
+                return;
             if (fields.TryGetValue(entry.Key, out var field))
                 Check(entry.Value, field.Shape, errors, depth + 1);
             else
-                errors.Add(UnknownKey(entry, word, record));
+                errors.Add(UnknownKey(entry, record, free));
         }
     }
 
-    private static InputError UnknownKey(Entry entry, Mapping word, RecordShape record)
+    private static InputError UnknownKey(Entry entry, RecordShape record, IReadOnlyList<string> free)
     {
+        var keys = record.Fields.Select(f => f.Key);
         var colon = entry.Key.IndexOf(':', StringComparison.Ordinal);
-        if (colon > 0 && record.Fields.Any(f => string.Equals(f.Key, entry.Key[..colon].Trim(), StringComparison.Ordinal)))
+        if (colon > 0 && keys.Contains(entry.Key[..colon].Trim(), StringComparer.Ordinal))
             return new InputError(
                 "A space is missing after the colon.",
                 entry.KeyPlace,
-                null,
+                "a key, a colon, a space and a value",
                 $"{entry.Key[..colon]}: {entry.Key[(colon + 1)..]}"
             );
-        var free = record.Fields.Select(f => f.Key).Where(k => word[k] is null).ToList();
+        var a = ShapeWords.A(record.Name);
         return new InputError(
-            $"{ShapeWords.A(record.Name)} has no key {Excerpt.Quote(entry.Key)}.".ToSentence(),
+            $"{char.ToUpperInvariant(a[0])}{a[1..]} has no key {Excerpt.Quote(entry.Key)}.",
             entry.KeyPlace,
-            record.Fields.Count == 0 ? "no keys" : ShapeWords.OneOf(free.Count > 0 ? free : [.. record.Fields.Select(f => f.Key)]),
+            record.Fields.Count == 0 ? "no keys" : ShapeWords.OneOf(free.Count > 0 ? free : [.. keys]),
             NearestWord.To(entry.Key, free)
         );
     }
@@ -151,7 +157,12 @@ public static class ShapeCheck
                 break;
             case YesNoShape:
                 if (YesNo.Read(scalar) is null)
-                    errors.Add($"{Excerpt.Quote(scalar.Text)} is neither yes nor no.", scalar.Place, "yes or no", NearestWord.To(scalar.Text, ["yes", "no"]));
+                    errors.Add(
+                        $"{Excerpt.Quote(scalar.Text)} is neither yes nor no.",
+                        scalar.Place,
+                        "yes or no",
+                        NearestWord.To(scalar.Text, ["yes", "no"])
+                    );
                 break;
             case PhraseShape phrase:
                 errors.AddAll(Phrase.Read(scalar, phrase).Errors);
@@ -181,9 +192,16 @@ public static class ShapeCheck
         var digits = text.TrimStart('-');
         if (digits.Length == 0 || !digits.All(char.IsAsciiDigit))
             return;
-        if (!int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) || number < count.From || number > count.To)
+        if (
+            !int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
+            || number < count.From
+            || number > count.To
+        )
             errors.Add(
-                string.Create(CultureInfo.InvariantCulture, $"{Excerpt.Quote(text)} is not from {count.From} to {count.To}."),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{Excerpt.Quote(text)} is not from {count.From} to {count.To}."
+                ),
                 scalar.Place,
                 ShapeWords.Describe(count)
             );
@@ -208,6 +226,4 @@ public static class ShapeCheck
         };
         return new InputError($"{found}{wanted}.", node.Place, ShapeWords.Describe(shape));
     }
-
-    private static string ToSentence(this string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -37,7 +37,8 @@ public static class ShapeWords
         };
 
     /// <summary>"a drawer", "an opening".</summary>
-    public static string A(string noun) => (noun.Length > 0 && "aeiou".Contains(noun[0], StringComparison.Ordinal) ? "an " : "a ") + noun;
+    public static string A(string noun) =>
+        (noun.Length > 0 && "aeiou".Contains(noun[0], StringComparison.Ordinal) ? "an " : "a ") + noun;
 
     /// <summary>"one of framed, slab", cut where there are too many to read.</summary>
     public static string OneOf(IReadOnlyList<string> words) =>
@@ -52,6 +53,8 @@ public static class ShapeWords
             list.AtLeast == list.AtMost ? string.Create(CultureInfo.InvariantCulture, $"a list of {list.AtLeast}")
             : list.AtLeast > 1 ? string.Create(CultureInfo.InvariantCulture, $"a list of at least {list.AtLeast}")
             : "a list";
-        return list.Item is RecordShape record ? $"{size}, each {A(record.Name)}" : $"{size}, each {Describe(list.Item)}";
+        return list.Item is RecordShape record
+            ? $"{size}, each {A(record.Name)}"
+            : $"{size}, each {Describe(list.Item)}";
     }
 }

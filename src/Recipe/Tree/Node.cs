@@ -22,9 +22,7 @@ public sealed record Scalar(string Text, SourcePlace Place) : Node(Place)
     /// <param name="start">0 for the first character of <see cref="Text"/>.</param>
     /// <param name="length">In UTF-16 units; less than 1 counts as 1.</param>
     public SourcePlace PlaceOf(int start, int length) =>
-        TextStart < 0
-            ? Place
-            : Place with { Column = Place.Column + TextStart + start, Length = Math.Max(1, length) };
+        TextStart < 0 ? Place : Place with { Column = Place.Column + TextStart + start, Length = Math.Max(1, length) };
 }
 
 /// <summary>A list, in the order written.</summary>
@@ -34,7 +32,8 @@ public sealed record Sequence(IReadOnlyList<Node> Items, SourcePlace Place) : No
 public sealed record Mapping(IReadOnlyList<Entry> Entries, SourcePlace Place) : Node(Place)
 {
     /// <summary>The value of a key, or null where it is not written.</summary>
-    public Node? this[string key] => Entries.FirstOrDefault(e => string.Equals(e.Key, key, StringComparison.Ordinal))?.Value;
+    public Node? this[string key] =>
+        Entries.FirstOrDefault(e => string.Equals(e.Key, key, StringComparison.Ordinal))?.Value;
 }
 
 /// <summary>One key with its value.</summary>
