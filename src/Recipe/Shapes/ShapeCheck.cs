@@ -127,7 +127,7 @@ public static class ShapeCheck
         }
     }
 
-    private static InputError UnknownKey(Entry entry, RecordShape record, IReadOnlyList<string> free)
+    private static InputError UnknownKey(Entry entry, RecordShape record, List<string> free)
     {
         var keys = record.Fields.Select(f => f.Key);
         var colon = entry.Key.IndexOf(':', StringComparison.Ordinal);
