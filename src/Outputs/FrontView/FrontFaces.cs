@@ -1,0 +1,73 @@
+using Dryfit.Casework;
+using Dryfit.Solids;
+
+namespace Dryfit.Outputs.FrontView;
+
+/// <summary>Finds what of the solids looks to the front, and merges its triangles to outlines.</summary>
+internal static class FrontFaces
+{
+    /// <summary>A flat that leans less than this towards the front is seen as an edge.</summary>
+    private const double LeastTowardsFront = 1e-6;
+
+    /// <summary>All faces of all parts that look to the front, part by part.</summary>
+    public static List<FrontFace> Of(IReadOnlyList<Part> parts)
+    {
+        var faces = new List<FrontFace>();
+        for (var i = 0; i < parts.Count; i++)
+            AddFaces(faces, i, parts[i].Placed);
+        return faces;
+    }
+
+    private static void AddFaces(List<FrontFace> faces, int part, Placed placed)
+    {
+        var solid = placed.Solid;
+        // One flat of a board may come as several faces where several cuts made it, and a bore comes as many facets:
+        // what lies in one plane square to the view, or on one round, is one outline.
+        var groups = new Dictionary<object, List<int>>();
+        var order = new List<List<int>>();
+        for (var f = 0; f < solid.Faces.Count; f++)
+        {
+            var face = solid.Faces[f];
+            var towards = TowardsFront(placed.Frame, face.Normal);
+            if (towards < LeastTowardsFront || face.TriangleCount == 0)
+                continue;
+            var corner = World(placed, solid.Triangles[face.FirstTriangle * 3]);
+            object key =
+                face.Surface is CylinderSurface ? face.Surface
+                : towards > 1 - 1e-12 ? corner.Y
+                : f;
+            if (!groups.TryGetValue(key, out var group))
+            {
+                groups.Add(key, group = []);
+                order.Add(group);
+            }
+            for (var t = face.FirstTriangle; t < face.FirstTriangle + face.TriangleCount; t++)
+                group.Add(t);
+        }
+        foreach (var group in order)
+            AddFace(faces, part, placed, group);
+    }
+
+    private static void AddFace(List<FrontFace> faces, int part, Placed placed, List<int> triangles)
+    {
+        var (nearest, farthest) = (double.PositiveInfinity, double.NegativeInfinity);
+        var outline = new OutlineBuilder();
+        foreach (var triangle in triangles)
+        {
+            var a = World(placed, placed.Solid.Triangles[triangle * 3]);
+            var b = World(placed, placed.Solid.Triangles[(triangle * 3) + 1]);
+            var c = World(placed, placed.Solid.Triangles[(triangle * 3) + 2]);
+            nearest = Math.Min(nearest, Math.Min(a.Y, Math.Min(b.Y, c.Y)));
+            farthest = Math.Max(farthest, Math.Max(a.Y, Math.Max(b.Y, c.Y)));
+            outline.Add(new(a.X, a.Z), new(b.X, b.Z), new(c.X, c.Z));
+        }
+        var loops = outline.Loops();
+        if (loops.Count > 0)
+            faces.Add(new(part, loops, nearest, farthest, Span2.Around(loops.SelectMany(loop => loop))));
+    }
+
+    private static Vec3 World(Placed placed, int vertex) => placed.Frame.ToWorld(placed.Solid.Vertices[vertex]);
+
+    private static double TowardsFront(Frame frame, Vec3 normal) =>
+        -((frame.U.Y * normal.X) + (frame.V.Y * normal.Y) + (frame.W.Y * normal.Z));
+}

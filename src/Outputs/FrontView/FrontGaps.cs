@@ -1,0 +1,155 @@
+using Dryfit.Casework;
+using Dryfit.Measure;
+using Dryfit.Solids;
+
+namespace Dryfit.Outputs.FrontView;
+
+/// <summary>
+/// Measures the gaps around doors and drawers on the outlines of the solids: from each edge of a front straight out to
+/// what first meets it at the depth of the front, whatever part that is.
+/// </summary>
+internal sealed class FrontGaps
+{
+    /// <summary>Beside an overlaid front, what is farther off than this is no neighbour but another bay.</summary>
+    private static readonly Length FarthestNeighbour = Length.FromMillimetres(50);
+
+    /// <summary>A stretch shorter than this is a crack between two neighbours, not a gap of the front.</summary>
+    private static readonly Length ShortestCourse = Length.FromMillimetres(5);
+
+    private static readonly Direction[] Sides = [Direction.Left, Direction.Right, Direction.Up, Direction.Down];
+
+    private readonly Piece _piece;
+    private readonly ILookup<int, FrontFace> _facesOfPart;
+    private readonly (double Near, double Far)[] _depthOfPart;
+    private readonly Dictionary<string, int> _partIndex = new(StringComparer.Ordinal);
+    private readonly Dictionary<int, int> _frontOfPart = [];
+
+    private FrontGaps(Piece piece, IReadOnlyList<FrontFace> faces)
+    {
+        _piece = piece;
+        _facesOfPart = faces.ToLookup(face => face.Part);
+        _depthOfPart = [.. piece.Parts.Select(part => DepthOf(part.Placed))];
+        for (var i = 0; i < piece.Parts.Count; i++)
+            _partIndex.TryAdd(piece.Parts[i].Id, i);
+        for (var i = 0; i < piece.Fronts.Count; i++)
+        {
+            foreach (var part in PartsOf(piece.Fronts[i]))
+                _frontOfPart.TryAdd(part, i);
+        }
+    }
+
+    /// <summary>Every gap of every front; one between two fronts is listed once, with the front named first.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="faces">All its faces that look to the front, hidden ones too.</param>
+    public static List<FrontGap> Measure(Piece piece, IReadOnlyList<FrontFace> faces)
+    {
+        var measure = new FrontGaps(piece, faces);
+        var gaps = new List<FrontGap>();
+        for (var i = 0; i < piece.Fronts.Count; i++)
+            measure.AddGaps(gaps, i);
+        return gaps;
+    }
+
+    private void AddGaps(List<FrontGap> gaps, int index)
+    {
+        var front = _piece.Fronts[index];
+        var faces = PartsOf(front).SelectMany(part => _facesOfPart[part]).ToList();
+        if (faces.Count == 0)
+            return;
+        var bounds = faces.Select(face => face.Bounds).Aggregate(Span2.Around);
+        var reach = Reach(front);
+        var neighbours = Neighbours(front, bounds, reach);
+        foreach (var side in Sides)
+        {
+            var walk = new GapWalk(side);
+            foreach (var face in faces)
+                walk.AddFront(face);
+            foreach (var face in neighbours)
+                walk.AddNeighbour(face);
+            var steps = walk.Steps(reach);
+            if (steps.Count == 0 || IsListedBefore(steps, index))
+                continue;
+            var shortest = _piece.Grid.ToUnits(ShortestCourse);
+            var counted = steps.Exists(step => step.Run >= shortest)
+                ? steps.FindAll(step => step.Run >= shortest)
+                : steps;
+            gaps.Add(
+                new(
+                    front,
+                    side,
+                    _piece.Grid.ToLength(counted.Min(step => Math.Min(step.GapAtStart, step.GapAtEnd))),
+                    _piece.Grid.ToLength(counted.Max(step => Math.Max(step.GapAtStart, step.GapAtEnd))),
+                    [.. counted.Select(step => step.Course)]
+                )
+            );
+        }
+    }
+
+    private IEnumerable<int> PartsOf(Front front)
+    {
+        foreach (var id in front.Face)
+        {
+            if (_partIndex.TryGetValue(id, out var part))
+                yield return part;
+        }
+    }
+
+    /// <summary>Inside an opening nothing is out of reach; in front of the carcase only near neighbours count.</summary>
+    private double Reach(Front front)
+    {
+        var reach = FarthestNeighbour;
+        if (front.Hang == Hang.Inset && Opening(front) is { } opening)
+            reach = Length.Max(reach, Length.Max(opening.Clear.Width, opening.Clear.Height));
+        return _piece.Grid.ToUnits(reach);
+    }
+
+    private Opening? Opening(Front front) =>
+        _piece.Openings.FirstOrDefault(opening => string.Equals(opening.Id, front.Opening, StringComparison.Ordinal));
+
+    /// <summary>Faces of all other parts that stand at the depth of the front, within reach of it.</summary>
+    private List<FrontFace> Neighbours(Front front, Span2 bounds, double reach)
+    {
+        var own = PartsOf(front).ToHashSet();
+        var (near, far) = (own.Min(part => _depthOfPart[part].Near), own.Max(part => _depthOfPart[part].Far));
+        var neighbours = new List<FrontFace>();
+        for (var part = 0; part < _piece.Parts.Count; part++)
+        {
+            if (own.Contains(part) || string.Equals(_piece.Parts[part].Group, front.Group, StringComparison.Ordinal))
+                continue;
+            var depth = _depthOfPart[part];
+            if (depth.Near >= far || depth.Far <= near)
+                continue;
+            foreach (var face in _facesOfPart[part])
+            {
+                if (face.NearestY < far && IsWithin(face.Bounds, bounds, reach))
+                    neighbours.Add(face);
+            }
+        }
+        return neighbours;
+    }
+
+    private static bool IsWithin(Span2 a, Span2 b, double reach) =>
+        a.MinX <= b.MaxX + reach && a.MaxX >= b.MinX - reach && a.MinZ <= b.MaxZ + reach && a.MaxZ >= b.MinZ - reach;
+
+    /// <summary>True where most of the gap lies against a front whose own gaps are listed already.</summary>
+    private bool IsListedBefore(List<GapStep> steps, int index)
+    {
+        var against = steps
+            .GroupBy(step => _frontOfPart.TryGetValue(step.Neighbour, out var other) ? other : -1)
+            .MaxBy(group => group.Sum(step => step.Run))!
+            .Key;
+        return against >= 0 && against < index;
+    }
+
+    private static (double Near, double Far) DepthOf(Placed placed)
+    {
+        var (near, far) = (double.PositiveInfinity, double.NegativeInfinity);
+        foreach (var vertex in placed.Solid.Vertices)
+        {
+            var y = placed.Frame.ToWorld(vertex).Y;
+            near = Math.Min(near, y);
+            far = Math.Max(far, y);
+        }
+        return (near, far);
+    }
+}

@@ -1,0 +1,30 @@
+using Dryfit.Casework;
+
+namespace Dryfit.Outputs.FrontView;
+
+/// <summary>Marks how doors swing: a dashed V across the door whose point is at the hinges, as joiners draw it.</summary>
+internal static class SwingMarks
+{
+    public static void Draw(SvgWriter svg, View view, IEnumerable<(Front Front, Span2 Bounds)> fronts)
+    {
+        svg.Begin(
+            "g",
+            ("fill", "none"),
+            ("stroke", Ink.Grey),
+            ("stroke-width", SvgWriter.Number(Pen.Thin)),
+            ("stroke-dasharray", "2.4 1.2")
+        );
+        foreach (var (front, bounds) in fronts)
+        {
+            if (front.Motion == Motion.SlidesOut)
+                continue;
+            var door = view.ToPaper(bounds);
+            var (hinges, latch) =
+                front.Motion == Motion.TurnsOnLeftEdge ? (door.Left, door.Right) : (door.Right, door.Left);
+            var point = new PaperPoint(hinges, door.Centre.Y);
+            // Both strokes start at the point, so that the dashes meet there.
+            svg.Path($"M{point}L{new PaperPoint(latch, door.Top)}M{point}L{new PaperPoint(latch, door.Bottom)}", "");
+        }
+        svg.End();
+    }
+}
