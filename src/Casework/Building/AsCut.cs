@@ -38,14 +38,22 @@ internal sealed class AsCut
     public Own? ForUnit(string fullName) => Find(e => e.Means.IsIn(fullName), units: true);
 
     /// <summary>
-    /// The maker's numbers for one part, by its full name. Bands carry the name of their panel: a phrase means them only
-    /// where it says "edging".
+    /// The maker's numbers for one part, by its full name. Bands carry the name of their panel, and the front of a box
+    /// that of the drawer's own front: a phrase means them only where it says "edging" or "box".
     /// </summary>
-    public Own? ForPart(string fullName, Role role) =>
-        Find(
-            e => !e.MeansUnits && e.Means.IsIn(fullName) && (role is not Role.Edging || e.Means.Says("edging")),
+    public Own? ForPart(string fullName, Role role)
+    {
+        var mustSay = role switch
+        {
+            Role.Edging => "edging",
+            Role.DrawerBoxFront => "box",
+            _ => null,
+        };
+        return Find(
+            e => !e.MeansUnits && e.Means.IsIn(fullName) && (mustSay is null || e.Means.Says(mustSay)),
             units: false
         );
+    }
 
     /// <summary>Phrases that met nothing in the piece.</summary>
     public IEnumerable<(string Phrase, SourcePlace Place)> Unused =>
@@ -74,3 +82,7 @@ internal sealed class AsCut
 
 /// <summary>The maker's own numbers for one part or unit; null where the reckoning stands.</summary>
 internal sealed record Own(Figure? Length, Figure? Width, Figure? Thickness, Figure? Height, SourcePlace Place);
+
+/// <summary>Sizes of one part as it really is.</summary>
+/// <param name="Place">Where the maker's own number stands; null where all is as reckoned.</param>
+internal sealed record CutSizes(Figure Length, Figure Width, Figure Thickness, SourcePlace? Place);

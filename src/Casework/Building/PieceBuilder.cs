@@ -84,9 +84,7 @@ internal sealed class PieceBuilder
         var reckonedThickness = thickness ?? material.Thickness;
         var own = AsCut.ForPart(full, role);
         var reckoned = ExtentOf(at, lie, length, width, reckonedThickness);
-        var actualLength = own?.Length ?? length;
-        var actualWidth = own?.Width ?? width;
-        var actualThickness = own?.Thickness ?? reckonedThickness;
+        var (actualLength, actualWidth, actualThickness, _) = SizesAsCut(own, length, width, reckonedThickness);
         RefuseNothing(full, "length", actualLength, place);
         RefuseNothing(full, "width", actualWidth, place);
         RefuseNothing(full, "thickness", actualThickness, place);
@@ -115,6 +113,13 @@ internal sealed class PieceBuilder
             );
         return part;
     }
+
+    /// <summary>
+    /// The sizes a part will really have when it is added: its own where the maker cut it to other numbers. For units
+    /// that are put together from what was cut.
+    /// </summary>
+    public CutSizes SizesAsCut(GroupDraft group, string name, Role role, Figure length, Figure width, Figure thickness) =>
+        SizesAsCut(AsCut.ForPart(group.Full(name), role), length, width, thickness);
 
     /// <summary>Ties two parts; the cuts of the joint carry the id it returns.</summary>
     public Joint Join(
@@ -184,6 +189,9 @@ internal sealed class PieceBuilder
             id = $"{wish}-{n}";
         return id;
     }
+
+    private static CutSizes SizesAsCut(Own? own, Figure length, Figure width, Figure thickness) =>
+        new(own?.Length ?? length, own?.Width ?? width, own?.Thickness ?? thickness, own?.Place);
 
     private static void RefuseNothing(string part, string size, Figure figure, SourcePlace place)
     {

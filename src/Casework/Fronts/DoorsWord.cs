@@ -13,6 +13,43 @@ internal static class DoorsWord
     /// <param name="value">What the recipe says: a phrase or keys, checked against <see cref="Shape"/>.</param>
     /// <returns>The fronts that were added, from left to right.</returns>
     /// <exception cref="CannotBuildException">The sizes leave no room for a part.</exception>
-    public static IReadOnlyList<Front> Build(PieceBuilder piece, FrontSite site, Node value, Scope scope) =>
-        throw new NotSupportedException("Comes with the door builders.");
+    public static IReadOnlyList<Front> Build(PieceBuilder piece, FrontSite site, Node value, Scope scope)
+    {
+        var plan = DoorPlan.Read(piece, site, value, scope);
+        var leaves = Leaf.Of(piece, site, plan);
+        var first = piece.Fronts.Count;
+        foreach (var leaf in leaves)
+        {
+            var unit = plan.Kind switch
+            {
+                DoorKind.Framed => FramedDoor.Build(piece, leaf),
+                DoorKind.Glazed => GlazedDoor.Build(piece, leaf),
+                _ => SlabDoor.Build(piece, leaf),
+            };
+            Hinges.Hang(piece, site, leaf, unit);
+            piece.Add(FrontOf(site, leaf, unit));
+        }
+        if (plan.IsPair)
+            piece.MakeNeighbours(leaves[0].Group.Id, Direction.Right, leaves[1].Group.Id, plan.PairGap.Length);
+        return [.. piece.Fronts.Skip(first)];
+    }
+
+    private static Front FrontOf(FrontSite site, Leaf leaf, DoorUnit unit)
+    {
+        var fit = leaf.Plan.Fit;
+        var wanted = fit.Wanted;
+        if (leaf.Plan.IsPair)
+            wanted = leaf.Hinged == Direction.Left ? wanted with { Right = null } : wanted with { Left = null };
+        return new Front(
+            leaf.Group.Id,
+            [.. unit.Face.Select(p => p.Id)],
+            site.Opening.Id,
+            fit.Hang,
+            leaf.Hinged == Direction.Left ? Motion.TurnsOnLeftEdge : Motion.TurnsOnRightEdge,
+            new Point(leaf.HingeX, unit.Extent.Min.Y, leaf.BottomZ),
+            wanted,
+            [],
+            Drawer: null
+        );
+    }
 }

@@ -1,4 +1,6 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Joinery;
+using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
@@ -7,6 +9,9 @@ namespace Dryfit.Casework.Fronts;
 /// <summary>The word <c>drawer</c>: a box on slides with an applied front.</summary>
 internal static class DrawerWord
 {
+    /// <summary>Screws from inside the box into its front, common practice.</summary>
+    private const int FrontScrews = 4;
+
     public static Shape Shape => DrawerShapes.Shape;
 
     /// <summary>Builds one drawer and adds it to the piece.</summary>
@@ -14,6 +19,72 @@ internal static class DrawerWord
     /// <param name="name">What it is called within its bay: "drawer 1".</param>
     /// <returns>The front that was added.</returns>
     /// <exception cref="CannotBuildException">The sizes leave no room for a part.</exception>
-    public static Front Build(PieceBuilder piece, FrontSite site, Node? value, Scope scope, string name) =>
-        throw new NotSupportedException("Comes with the drawer builders.");
+    public static Front Build(PieceBuilder piece, FrontSite site, Node? value, Scope scope, string name)
+    {
+        var plan = DrawerPlan.Read(piece, site, value, scope);
+        var local = site.NameOf(name);
+        var group = piece.Group(local, GroupKind.Drawer, site.Carcase, plan.Place);
+        var sizes = DrawerSizes.Of(piece, site, plan, group);
+        var face = Face(piece, site, plan, group);
+        var box = DrawerBox.Make(piece, group, plan, sizes);
+        Screws.Between(piece, face.Panel, box.Front, Direction.Front, FrontScrews);
+        var runs = DrawerSlides.Fit(piece, site, local, plan, sizes, box);
+        var front = new Front(
+            group.Id,
+            [.. face.Parts.Select(p => p.Id)],
+            site.Opening.Id,
+            plan.Fit.Hang,
+            Motion.SlidesOut,
+            face.Extent.Min,
+            plan.Fit.Wanted,
+            [],
+            FitOf(piece, sizes, box, runs)
+        );
+        piece.Add(front);
+        return front;
+    }
+
+    private static BandedPanel Face(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group)
+    {
+        var fit = plan.Fit;
+        var (width, height) = (fit.Width().As("front width"), fit.Height.As("front height"));
+        NoRoom.Unless(width.Length > Length.Zero && height.Length > Length.Zero, group.Name, site, plan.Place);
+        var thickness = plan.Front.Thickness;
+        return Edging.Panel(
+            piece,
+            group,
+            "front",
+            Role.DrawerFront,
+            plan.Front,
+            Lie.Of(Direction.Right, Direction.Front),
+            width,
+            height,
+            new(fit.Edge(Direction.Left), fit.BackY(piece, thickness) - thickness.Length, fit.Edge(Direction.Down)),
+            plan.Edging is null
+                ? null
+                : new Bands(plan.Edging, Direction.Left, Direction.Right, Direction.Down, Direction.Up),
+            plan.Place,
+            // Its back lies on the box, which stays where its slides are.
+            Direction.Back
+        );
+    }
+
+    private static DrawerFit FitOf(
+        PieceBuilder piece,
+        DrawerSizes sizes,
+        DrawerBox box,
+        (PartDraft Left, PartDraft Right) runs
+    )
+    {
+        var clearance = sizes.Clearance.Length;
+        return new DrawerFit(
+            [.. box.Parts.Select(p => p.Id)],
+            (clearance, clearance + piece.Shop.Length(Rules.SlideClearanceOver).Length),
+            piece.Shop.Length(Rules.DrawerAbove).Length,
+            piece.Shop.Length(Rules.DrawerBelow).Length,
+            piece.Shop.Length(Rules.SlideBehind).Length,
+            sizes.Slide.Length,
+            (runs.Left.Id, runs.Right.Id)
+        );
+    }
 }

@@ -59,6 +59,12 @@ internal sealed record FrontSite
 
     /// <summary>The recipe's material for fronts where the filling names none.</summary>
     public required Material Material { get; init; }
+
+    /// <summary>Whether a face frame stands before the carcase, so that hinges go to the frame and not to a side.</summary>
+    public bool IsFramed => HingeLeft != InsideLeft || HingeRight != InsideRight;
+
+    /// <summary>The name of something in this opening within its carcase: "left bay door".</summary>
+    public string NameOf(string local) => Prefix.Length == 0 ? local : $"{Prefix} {local}";
 }
 
 /// <summary>A figure for each side of an opening.</summary>

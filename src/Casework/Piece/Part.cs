@@ -31,6 +31,9 @@ public enum Role
     DrawerBack,
     DrawerBoxFront,
     DrawerBottom,
+
+    /// <summary>A strip that brings a slide out to the edge of the opening.</summary>
+    Packer,
     Edging,
     Kept,
 }

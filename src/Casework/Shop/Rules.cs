@@ -38,6 +38,7 @@ public static class Rules
     public static Rule DoorGrooveWidth { get; } = new("doors", "groove width", "1/4\"", "6 mm", "Width of that groove; the stub tenon is as thick.", Practice);
     public static Rule PanelPlaySide { get; } = new("doors", "panel play across", "1/8\"", "2 mm", "Room for a panel in its groove, each side across its grain.", "1/8 in: published raised-panel tutorial");
     public static Rule PanelPlayEnd { get; } = new("doors", "panel play along", "1/16\"", "1 mm", "Room for a panel in its groove, each end along its grain.", "1/16 in: published raised-panel tutorial");
+    public static Rule PanelPlaySheet { get; } = new("doors", "sheet panel play", "1/32\"", "1 mm", "Room for a panel of sheet goods in its groove, each side; it hardly moves.", Practice);
     public static Rule GlassPlay { get; } = new("doors", "glass play", "1/16\"", "1.5 mm", "Room around a pane in its rabbet, each side.", Practice);
     public static Rule DoorLip { get; } = new("doors", "lip", "1/4\"", "6 mm", "Thickness of the wood in front of the groove.", Practice);
 
@@ -46,6 +47,13 @@ public static class Rules
     public static Rule CupSetback { get; } = new("hinges", "cup setback", "22.5 mm", "22.5 mm", "From the door's edge to the middle of the cup: 17.5 mm and the boring distance of 5 mm.", CupSource);
     public static Rule HingeEnd { get; } = new("hinges", "from end", "3 1/2\"", "96 mm", "From the end of a door to the middle of its first hinge.", Practice);
     public static Rule HingePlateRow { get; } = new("hinges", "plate row", "37 mm", "37 mm", "From the front edge of the side to the holes of the hinge plate.", RowSource);
+    public static Rule CupScrew { get; } = new("hinges", "cup screw", "8 mm", "8 mm", "Diameter of the two holes beside a hinge cup.", CupSource);
+    public static Rule CupScrewSpacing { get; } = new("hinges", "cup screw spacing", "45 mm", "45 mm", "Between the two holes beside a hinge cup.", CupSource);
+    public static Rule CupScrewOffset { get; } = new("hinges", "cup screw offset", "9.5 mm", "9.5 mm", "How much further from the door's edge the two holes are than the middle of the cup.", CupSource);
+    public static Rule CupScrewDepth { get; } = new("hinges", "cup screw depth", "11 mm", "11 mm", "Depth of the two holes beside a hinge cup.", Practice);
+    public static Rule PlateHole { get; } = new("hinges", "plate hole", "5 mm", "5 mm", "Diameter of the two holes for a hinge plate.", RowSource);
+    public static Rule PlateSpacing { get; } = new("hinges", "plate spacing", "32 mm", "32 mm", "Between the two holes for a hinge plate.", RowSource);
+    public static Rule PlateDepth { get; } = new("hinges", "plate depth", "10 mm", "10 mm", "Depth of the holes for a hinge plate.", Practice);
 
     public static Rule SlideClearance { get; } = new("drawers", "slide clearance", "1/2\"", "12.7 mm", "Room for a side slide, each side of the box.", "1/2 in (12.7 mm): published slide practice");
     public static Rule SlideClearanceOver { get; } = new("drawers", "slide clearance over", "1/32\"", "0.8 mm", "How much more than that the slide takes up, each side.", "hardware literature, from memory");
@@ -53,10 +61,12 @@ public static class Rules
     public static Rule SlideBehind { get; } = new("drawers", "behind", "1/2\"", "10 mm", "Least room between a drawer and the back.", Practice);
     public static Rule DrawerAbove { get; } = new("drawers", "above", "1/2\"", "12 mm", "Room over a drawer box in its opening.", Practice);
     public static Rule DrawerBelow { get; } = new("drawers", "below", "1/2\"", "12 mm", "Room under a drawer box in its opening.", Practice);
+    public static Rule DrawerHeightStep { get; } = new("drawers", "height step", "1/8\"", "5 mm", "Heights of drawer boxes are rounded down to this step.", Practice);
     public static Rule DrawerBottomUp { get; } = new("drawers", "bottom up", "1/2\"", "12 mm", "From the lower edge of a drawer side to the groove for the bottom.", Practice);
     public static Rule DrawerGrooveDepth { get; } = new("drawers", "groove depth", "1/4\"", "6 mm", "Depth of the groove for a drawer bottom.", Practice);
     public static Rule DrawerBottomPlay { get; } = new("drawers", "bottom play", "1/32\"", "0.5 mm", "Room for the bottom in its groove, each side.", Practice);
     public static Rule DrawerJointDepth { get; } = new("drawers", "joint depth", "1/4\"", "6 mm", "Depth of the rabbets that take a drawer's front and back.", Practice);
+    public static Rule PackerWidth { get; } = new("drawers", "packers", "2\"", "50 mm", "Width of the packers that bring slides out to the edge of a face frame.", Practice);
 
     public static Rule ShelfPlay { get; } = new("shelves", "play", "1/16\"", "1 mm", "Room at each end of an adjustable shelf.", Practice);
     public static Rule ShelfSetback { get; } = new("shelves", "setback", "1/4\"", "10 mm", "How far shelves stay behind the front of the inside.", Practice);
@@ -82,10 +92,11 @@ public static class Rules
         InsetGap, PairGap, StackGap, OverlayGap, FrameOverlay, BumperGap,
         DadoDepth, RabbetWidth, BackGrooveDepth, BackGrooveInset, BackPlay, DowelDiameter, DowelLength, DowelRoom,
         StileWidth, FrameRailWidth, MullionWidth, FrameJoint,
-        DoorStile, DoorRail, DoorGrooveDepth, DoorGrooveWidth, PanelPlaySide, PanelPlayEnd, GlassPlay, DoorLip,
-        CupDiameter, CupDepth, CupSetback, HingeEnd, HingePlateRow,
-        SlideClearance, SlideClearanceOver, SlideStep, SlideBehind, DrawerAbove, DrawerBelow, DrawerBottomUp,
-        DrawerGrooveDepth, DrawerBottomPlay, DrawerJointDepth,
+        DoorStile, DoorRail, DoorGrooveDepth, DoorGrooveWidth, PanelPlaySide, PanelPlayEnd, PanelPlaySheet, GlassPlay, DoorLip,
+        CupDiameter, CupDepth, CupSetback, HingeEnd, HingePlateRow, CupScrew, CupScrewSpacing, CupScrewOffset, CupScrewDepth,
+        PlateHole, PlateSpacing, PlateDepth,
+        SlideClearance, SlideClearanceOver, SlideStep, SlideBehind, DrawerAbove, DrawerBelow, DrawerHeightStep, DrawerBottomUp,
+        DrawerGrooveDepth, DrawerBottomPlay, DrawerJointDepth, PackerWidth,
         ShelfPlay, ShelfSetback, PinDiameter, PinDepth, PinPitch, PinSetback, PinHoles,
         StandHeight, StandRail, StandRailSetback, ToeHeight, ToeDepth, PlinthSetback,
         StretcherWidth, Clearance,

@@ -1,0 +1,96 @@
+using Dryfit.Casework.Building;
+using Dryfit.Findings;
+using Dryfit.Parameters;
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework.Fronts;
+
+/// <summary>What a door is made as.</summary>
+internal enum DoorKind
+{
+    Framed,
+    Glazed,
+    Slab,
+}
+
+/// <summary>Doors as the recipe asks for them, habits filled in, before any size is worked out.</summary>
+internal sealed record DoorPlan
+{
+    public required DoorKind Kind { get; init; }
+
+    public required bool IsPair { get; init; }
+
+    /// <summary>The edge a single door turns on.</summary>
+    public required Direction Hinged { get; init; }
+
+    public required FrontFit Fit { get; init; }
+
+    /// <summary>The gap between the doors of a pair.</summary>
+    public required Figure PairGap { get; init; }
+
+    public required Material Material { get; init; }
+
+    public required Figure Stile { get; init; }
+
+    public required Figure TopRail { get; init; }
+
+    public required Figure BottomRail { get; init; }
+
+    /// <summary>The panel, or the pane of a glazed door; the door's own material for a slab, which has none.</summary>
+    public required Material Infill { get; init; }
+
+    /// <summary>Hinges for each door; null: by height and weight.</summary>
+    public required int? Hinges { get; init; }
+
+    /// <summary>The material of a slab's bands; null for none.</summary>
+    public required Material? Edging { get; init; }
+
+    public required SourcePlace Place { get; init; }
+
+    public static DoorPlan Read(PieceBuilder piece, FrontSite site, Node value, Scope scope)
+    {
+        var said = value is Mapping mapping ? new Fields(mapping, scope) : null;
+        var spoken = SpokenWords.Of(value, DoorShapes.Spoken);
+        var kind = (said?.Text("kind") ?? spoken[0]) switch
+        {
+            "glazed" => DoorKind.Glazed,
+            "slab" => DoorKind.Slab,
+            _ => DoorKind.Framed,
+        };
+        var materials = new FrontMaterials(piece, said, value.Place);
+        var material = materials.Named("material", "fronts") ?? site.Material;
+        var rail = said?.LengthOrNull("rails", "rail") ?? piece.Shop.Length(Rules.DoorRail, "rail");
+        return new DoorPlan
+        {
+            Kind = kind,
+            IsPair = (said?.Text("leaves") ?? spoken[1]) == "pair",
+            Hinged = (said?.Text("hinged") ?? spoken[2]) is "right" or "hinged right"
+                ? Direction.Right
+                : Direction.Left,
+            Fit = new FrontFit(piece, site, said, spoken[3]),
+            PairGap = said?.LengthOrNull("pair gap") ?? piece.Shop.Length(Rules.PairGap, "pair gap"),
+            Material = material,
+            Stile = said?.LengthOrNull("stiles", "stile") ?? piece.Shop.Length(Rules.DoorStile, "stile"),
+            TopRail = said?.LengthOrNull("top rail") ?? rail,
+            BottomRail = said?.LengthOrNull("bottom rail") ?? rail,
+            Infill = kind switch
+            {
+                DoorKind.Framed => materials.Named("panel", "panels") ?? material,
+                DoorKind.Glazed => materials.Named("glass", "panes", "glass") ?? throw NoGlass(value.Place),
+                _ => material,
+            },
+            Hinges = said is not null && said.Has("hinges") ? said.Count("hinges") : null,
+            Edging = kind == DoorKind.Slab ? materials.Edging(material) : null,
+            Place = value.Place,
+        };
+    }
+
+    private static CannotBuildException NoGlass(SourcePlace place) =>
+        new(
+            new InputError(
+                "A glazed door needs glass, and the recipe names none.",
+                place,
+                "`glass:` with the name of a material, or a material called `panes`"
+            )
+        );
+}

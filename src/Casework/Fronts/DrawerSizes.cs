@@ -1,0 +1,95 @@
+using Dryfit.Casework.Building;
+using Dryfit.Findings;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Fronts;
+
+/// <summary>
+/// The outside of a drawer box: as wide as the opening less the room of its slides, as high as the opening less the room
+/// over and under it, as long as the longest slide that goes in. The maker's own numbers for the drawer as a unit are
+/// those of its box: width, height, length from front to back.
+/// </summary>
+internal sealed record DrawerSizes
+{
+    public required Figure Width { get; init; }
+
+    public required Figure Height { get; init; }
+
+    public required Figure Length { get; init; }
+
+    public required Figure Slide { get; init; }
+
+    /// <summary>Room of one slide, each side of the box.</summary>
+    public required Figure Clearance { get; init; }
+
+    /// <summary>Where the box begins: on the back of the front.</summary>
+    public required Length FrontY { get; init; }
+
+    public required Length BottomZ { get; init; }
+
+    /// <summary>The X in the middle of the opening.</summary>
+    public required Length MiddleX { get; init; }
+
+    /// <summary>The line that sets its sizes.</summary>
+    public required SourcePlace Source { get; init; }
+
+    public static DrawerSizes Of(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group)
+    {
+        var own = piece.AsCut.ForUnit(group.Name);
+        var clearance = piece.Shop.Length(Rules.SlideClearance);
+        var below = piece.Shop.Length(Rules.DrawerBelow, "room under the box");
+        var clear = site.Opening.Clear;
+        var slide = SlideFor(piece, site, plan, group);
+        var width = (site.Width - clearance - clearance).As("box width");
+        NoRoom.Unless(width.Length > Dryfit.Measure.Length.Zero, $"box of the {group.Name}", site, plan.Place);
+        return new DrawerSizes
+        {
+            Width = own?.Width ?? width,
+            Height = own?.Height ?? plan.BoxHeight ?? HeightFor(piece, site, plan, group, below),
+            Length = own?.Length ?? slide.As("box length"),
+            Slide = slide,
+            Clearance = clearance,
+            FrontY = plan.Fit.BackY(piece, plan.Front.Thickness),
+            BottomZ = clear.Min.Z + below.Length,
+            MiddleX = (clear.Min.X + clear.Max.X) / 2,
+            Source = own?.Place ?? plan.Place,
+        };
+    }
+
+    private static Figure HeightFor(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group, Figure below)
+    {
+        var above = piece.Shop.Length(Rules.DrawerAbove, "room over the box");
+        var height = (site.Height - below - above)
+            .FloorTo(piece.Shop.Length(Rules.DrawerHeightStep).Length)
+            .As("box height");
+        NoRoom.Unless(height.Length > Dryfit.Measure.Length.Zero, $"box of the {group.Name}", site, plan.Place);
+        return height;
+    }
+
+    private static Figure SlideFor(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group)
+    {
+        var room = site.InsideDepth;
+        if (site.InsideFrontY > site.FaceY)
+            room += Given("face frame thickness", site.InsideFrontY - site.FaceY);
+        if (plan.Fit.Hang == Hang.Inset)
+            room -= plan.Front.Thickness.As("front thickness");
+        else
+            room += piece.Shop.Length(Rules.BumperGap, "gap behind the front");
+        room -= piece.Shop.Length(Rules.SlideBehind, "room behind the drawer");
+        var step = piece.Shop.Length(Rules.SlideStep).Length;
+        var slide = plan.SlideLength ?? room.FloorTo(step).As("slide length");
+        if (slide.Length > room.Length || slide.Length <= Dryfit.Measure.Length.Zero)
+            throw NoRoom.Of(
+                $"No slide for the {group.Name}: {NoRoom.Show(room.Length)} are left behind its front"
+                    + (plan.SlideLength is null ? $", and the shortest is {NoRoom.Show(step)}." : "."),
+                plan.Place,
+                "a deeper carcase, or shorter slides"
+            );
+        return slide;
+    }
+
+    /// <summary>A distance between parts that stand already.</summary>
+    private static Figure Given(string name, Length length) =>
+        Figure.Given(name, length, new TradeOrigin("between parts that stand already"));
+}

@@ -1,0 +1,132 @@
+using Dryfit.Casework.Building;
+using Dryfit.Casework.Joinery;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Fronts;
+
+/// <summary>
+/// Makes the frame of a door: stiles over the full height, rails between them with stub tenons in the stiles' grooves. It
+/// is put together from the members as they were cut: the longer rail sets the width, shoulder to shoulder, and a
+/// shorter one leaves its joint open on the side away from the hinges.
+/// </summary>
+internal static class FrameMaker
+{
+    private static readonly Lie Upright = Lie.Of(Direction.Up, Direction.Front);
+    private static readonly Lie Level = Lie.Of(Direction.Right, Direction.Front);
+
+    public static DoorFrame Make(PieceBuilder piece, Leaf leaf, FrameGroove groove)
+    {
+        var plan = leaf.Plan;
+        var depth = groove.Depth;
+        var insideWidth = (leaf.Width - plan.Stile - plan.Stile).As("inside width");
+        var insideHeight = (leaf.Height - plan.TopRail - plan.BottomRail).As("inside height");
+        Refuse(leaf, groove, insideWidth, insideHeight);
+
+        var height = leaf.Height.As("stile length");
+        var across = (leaf.Width - plan.Stile - plan.Stile + depth + depth).As("rail length");
+        var left = SizesOf("left stile", Role.DoorStile, height, plan.Stile);
+        var right = SizesOf("right stile", Role.DoorStile, height, plan.Stile);
+        var top = SizesOf("top rail", Role.DoorRail, across, plan.TopRail);
+        var bottom = SizesOf("bottom rail", Role.DoorRail, across, plan.BottomRail);
+
+        var between = Length.Max(top.Length.Length, bottom.Length.Length) - (depth.Length * 2);
+        var x = leaf.LeftOf(left.Width.Length + between + right.Width.Length);
+        var innerLeft = x + left.Width.Length;
+        var innerRight = innerLeft + between;
+        var topZ = leaf.BottomZ + (leaf.Hinged == Direction.Left ? left : right).Length.Length;
+
+        if (between <= Length.Zero || topZ - top.Width.Length <= leaf.BottomZ + bottom.Width.Length)
+            throw NoRoom.Of(
+                $"The {leaf.Group.Name} cannot be put together as its members were cut: nothing is left inside.",
+                top.Place ?? bottom.Place ?? left.Place ?? right.Place ?? leaf.Source,
+                "members as cut that leave room for the panel"
+            );
+
+        var leftStile = Stile("left stile", left, x);
+        var rightStile = Stile("right stile", right, innerRight);
+        var topRail = Rail("top rail", plan.TopRail, top, topZ - top.Width.Length);
+        var bottomRail = Rail("bottom rail", plan.BottomRail, bottom, leaf.BottomZ);
+
+        Groove(leftStile, Direction.Right);
+        Groove(rightStile, Direction.Left);
+        Groove(topRail, Direction.Down);
+        Groove(bottomRail, Direction.Up);
+        foreach (var rail in (ReadOnlySpan<PartDraft>)[topRail, bottomRail])
+        {
+            Tenon(rail, leftStile, Direction.Left);
+            Tenon(rail, rightStile, Direction.Right);
+            rail.ShoulderLength = (rail.Length - depth - depth).As("shoulder to shoulder");
+        }
+        return new DoorFrame
+        {
+            Leaf = leaf,
+            Left = leftStile,
+            Right = rightStile,
+            Top = topRail,
+            Bottom = bottomRail,
+            InsideWidth = insideWidth,
+            InsideHeight = insideHeight,
+            Groove = groove,
+        };
+
+        CutSizes SizesOf(string name, Role role, Figure length, Figure width) =>
+            piece.SizesAsCut(leaf.Group, name, role, length, width, plan.Material.Thickness);
+
+        PartDraft Stile(string name, CutSizes sizes, Length atX) =>
+            Member(name, Role.DoorStile, Upright, height, plan.Stile, new(atX, Face(sizes), leaf.BottomZ));
+
+        PartDraft Rail(string name, Figure width, CutSizes sizes, Length atZ)
+        {
+            var atX =
+                leaf.Hinged == Direction.Left
+                    ? innerLeft - depth.Length
+                    : innerRight + depth.Length - sizes.Length.Length;
+            return Member(name, Role.DoorRail, Level, across, width, new(atX, Face(sizes), atZ));
+        }
+
+        Length Face(CutSizes sizes) => leaf.FaceY(plan.Material.Thickness, sizes.Thickness);
+
+        PartDraft Member(string name, Role role, Lie lie, Figure length, Figure width, Point at) =>
+            piece.Board(leaf.Group, name, role, plan.Material, lie, length, width, at, leaf.Source);
+
+        void Groove(PartDraft member, Direction edge) =>
+            EdgeGroove.Cut(member, edge, depth.Length, groove.Lip.Length, groove.Width.Length);
+
+        void Tenon(PartDraft rail, PartDraft stile, Direction into)
+        {
+            var from = rail.Extent.Min.Y + groove.Lip.Length;
+            StubTenon.At(piece, stile, rail, into, depth.Length, Axis.Y, from, from + groove.Width.Length);
+        }
+    }
+
+    private static void Refuse(Leaf leaf, FrameGroove groove, Figure insideWidth, Figure insideHeight)
+    {
+        var plan = leaf.Plan;
+        if (insideWidth.Length <= Length.Zero)
+            throw NoRoom.Of(
+                $"The {leaf.Group.Name} is {NoRoom.Show(leaf.Width.Length)} wide: its two stiles of {NoRoom.Show(plan.Stile.Length)} leave nothing between them.",
+                leaf.Source,
+                "narrower stiles, or a wider opening"
+            );
+        if (insideHeight.Length <= Length.Zero)
+            throw NoRoom.Of(
+                $"The {leaf.Group.Name} is {NoRoom.Show(leaf.Height.Length)} high: its rails leave nothing between them.",
+                leaf.Source,
+                "narrower rails, or a higher opening"
+            );
+        if (groove.Lip.Length + groove.Width.Length >= plan.Material.Thickness.Length)
+            throw NoRoom.Of(
+                $"The {leaf.Group.Name} is {NoRoom.Show(plan.Material.Thickness.Length)} thick: its lip and groove take all of that.",
+                leaf.Source,
+                "a thicker material for stiles and rails"
+            );
+        var narrowest = Length.Min(plan.Stile.Length, Length.Min(plan.TopRail.Length, plan.BottomRail.Length));
+        if (groove.Depth.Length >= narrowest)
+            throw NoRoom.Of(
+                $"A member of the {leaf.Group.Name} is {NoRoom.Show(narrowest)} wide: its groove of {NoRoom.Show(groove.Depth.Length)} would cut it away.",
+                leaf.Source,
+                "stiles and rails wider than the groove is deep"
+            );
+    }
+}

@@ -1,0 +1,93 @@
+using Dryfit.Casework.Building;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Fronts;
+
+/// <summary>
+/// How a front fits its opening, side by side: an inset one keeps its gap inside, an overlaid one laps over, and where
+/// another front follows with no part between both stop half a gap short of each other.
+/// </summary>
+internal sealed class FrontFit
+{
+    private readonly FrontSite _site;
+    private readonly Figure _gap;
+    private readonly Dictionary<Direction, Figure> _overlays = [];
+
+    /// <param name="said">The keys of the word; null where only the short form or nothing stands.</param>
+    /// <param name="hang">Inset or overlaid, where the short form says so.</param>
+    public FrontFit(PieceBuilder piece, FrontSite site, Fields? said, string? hang)
+    {
+        _site = site;
+        Hang = (said?.Text("hang") ?? hang) switch
+        {
+            "inset" => Hang.Inset,
+            "overlaid" => Hang.Overlay,
+            _ => site.UsualHang,
+        };
+        _gap = said?.LengthOrNull("gap") ?? piece.Shop.Length(Rules.InsetGap, "gap");
+        foreach (var side in (ReadOnlySpan<Direction>)[Direction.Left, Direction.Right, Direction.Down, Direction.Up])
+            _overlays[side] = SaidOverlay(said, side) ?? ReachOn(side);
+    }
+
+    public Hang Hang { get; }
+
+    /// <summary>Width of what closes the opening.</summary>
+    /// <param name="between">The gap in the middle of a pair, which takes from the whole as well.</param>
+    public Figure Width(Figure? between = null)
+    {
+        var width = Less(_site.Width, Direction.Left);
+        if (between is not null)
+            width -= between;
+        return Less(width, Direction.Right);
+    }
+
+    public Figure Height => Less(Less(_site.Height, Direction.Down), Direction.Up);
+
+    /// <summary>The coordinate at which the front ends on a side.</summary>
+    public Length Edge(Direction side)
+    {
+        var opening = _site.Opening.Clear.Side(side);
+        var outward = KeepsGap(side) ? -_gap.Length : _overlays[side].Length;
+        return opening + (outward * side.Sign());
+    }
+
+    /// <summary>The Y of the plane on which the front's back lies, or an inset front's face.</summary>
+    public Length BackY(PieceBuilder piece, Figure thickness) =>
+        Hang == Hang.Inset ? _site.FaceY + thickness.Length : _site.FaceY - piece.Shop.Length(Rules.BumperGap).Length;
+
+    /// <summary>The gaps or overlays wanted, by side.</summary>
+    public WantedSides Wanted =>
+        new(WantedOn(Direction.Left), WantedOn(Direction.Right), WantedOn(Direction.Down), WantedOn(Direction.Up));
+
+    private Length? WantedOn(Direction side) =>
+        _site.OpenSides.Contains(side) ? null
+        : KeepsGap(side) ? _gap.Length
+        : _overlays[side].Length;
+
+    private bool KeepsGap(Direction side) => Hang == Hang.Inset && !_site.OpenSides.Contains(side);
+
+    private Figure Less(Figure size, Direction side) => KeepsGap(side) ? size - _gap : size + _overlays[side];
+
+    private Figure? SaidOverlay(Fields? said, Direction side) =>
+        said is null || _site.OpenSides.Contains(side)
+            ? null
+            : said.Map("overlay")?.LengthOrNull(NameOf(side), "overlay") ?? said.LengthOrNull("overlay");
+
+    private static string NameOf(Direction side) =>
+        side switch
+        {
+            Direction.Down => "bottom",
+            Direction.Up => "top",
+            _ => Words.Spaced(side),
+        };
+
+    private Figure ReachOn(Direction side) =>
+        side switch
+        {
+            Direction.Left => _site.Reach.Left,
+            Direction.Right => _site.Reach.Right,
+            Direction.Down => _site.Reach.Bottom,
+            _ => _site.Reach.Top,
+        };
+}
