@@ -34,17 +34,27 @@ internal static class DoorShapes
                     ),
                     FrontShapes.Overlay,
                     FrontShapes.Material("stiles and rails, or the slab"),
-                    new("stiles", new LengthShape(), "Width of the stiles.", Default: "the shop's door stiles"),
-                    new("rails", new LengthShape(), "Width of both rails.", Default: "the shop's door rails"),
+                    new(
+                        "stiles",
+                        new LengthShape(LengthSign.AboveZero),
+                        "Width of the stiles.",
+                        Default: "the shop's door stiles"
+                    ),
+                    new(
+                        "rails",
+                        new LengthShape(LengthSign.AboveZero),
+                        "Width of both rails.",
+                        Default: "the shop's door rails"
+                    ),
                     new(
                         "top rail",
-                        new LengthShape(),
+                        new LengthShape(LengthSign.AboveZero),
                         "Width of the top rail, where it differs.",
                         Default: "as the rails"
                     ),
                     new(
                         "bottom rail",
-                        new LengthShape(),
+                        new LengthShape(LengthSign.AboveZero),
                         "Width of the bottom rail, where it differs.",
                         Default: "as the rails"
                     ),

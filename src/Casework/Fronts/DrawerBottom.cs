@@ -1,5 +1,4 @@
 using Dryfit.Casework.Building;
-using Dryfit.Measure;
 using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Fronts;

@@ -38,14 +38,14 @@ internal static class DrawerShapes
                     ),
                     new(
                         "box height",
-                        new LengthShape(),
+                        new LengthShape(LengthSign.AboveZero),
                         "Height of the box.",
                         Default: "the opening less the shop's room above and below, rounded down"
                     ),
                     new("slides", new ChoiceShape("side"), "Where the slides sit.", Default: "side"),
                     new(
                         "slide length",
-                        new LengthShape(),
+                        new LengthShape(LengthSign.AboveZero),
                         "Length of the slides; the box is as long.",
                         Default: "the longest that the depth takes"
                     ),

@@ -7,12 +7,5 @@ internal static class SpokenWords
 {
     /// <summary>The word said of each group; null where none is, or where keys stand in place of the short form.</summary>
     public static IReadOnlyList<string?> Of(Node? value, PhraseShape shape) =>
-        value is Scalar scalar
-            ?
-            [
-                .. shape.Groups.Select(g =>
-                    g.Words.FirstOrDefault(w => scalar.Text.Contains(w, StringComparison.Ordinal))
-                ),
-            ]
-            : new string?[shape.Groups.Count];
+        value is Scalar scalar ? Phrase.Read(scalar, shape).Chosen : new string?[shape.Groups.Count];
 }
