@@ -60,7 +60,7 @@ public sealed class GlbWriter
 
         _buffer.Fill(_model);
         // Judged by the Khronos validator in the tests; the library's own look costs as much as all the rest.
-        return _model.WriteGLB(new WriteSettings { Validation = ValidationMode.Skip });
+        return GlbText.WithExactPlaces(_model.WriteGLB(new WriteSettings { Validation = ValidationMode.Skip }));
     }
 
     /// <param name="node">The group's node.</param>

@@ -34,8 +34,9 @@ internal sealed class JointWords
     public IEnumerable<PartJoint> Of(Part part) => _byPart[part.Id];
 
     /// <summary>The joints of a part in short: "2 x stub tenon in door stile, takes door panel (loose)".</summary>
-    public string Summary(Part part) =>
-        string.Join(
+    public string Summary(Part part)
+    {
+        var summary = string.Join(
             ", ",
             Of(part)
                 .GroupBy(joint => joint.Words, StringComparer.Ordinal)
@@ -45,6 +46,8 @@ internal sealed class JointWords
                         : string.Create(CultureInfo.InvariantCulture, $"{same.Count()} x {same.Key}")
                 )
         );
+        return summary.Length > 0 ? summary : "none";
+    }
 }
 
 /// <summary>A joint as one of its two parts has it.</summary>

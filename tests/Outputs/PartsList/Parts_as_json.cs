@@ -1,0 +1,129 @@
+using System.Text.Json;
+using Dryfit.Casework;
+using Dryfit.Measure;
+using Dryfit.Outputs.PartsList;
+using Dryfit.Outputs.Tests.Pieces;
+using Json.Schema;
+
+namespace Dryfit.Outputs.Tests.PartsList;
+
+public class Parts_as_json
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(
+        File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "parts.schema.json"))
+    );
+
+    private static readonly Lie Flat = Lie.Of(Direction.Right, Direction.Up);
+
+    [Fact]
+    public void Every_shape_of_part_fits_the_published_schema()
+    {
+        var bench = Shelves();
+        var shelf = bench.Parts[0];
+        bench.Replace(
+            shelf,
+            shelf with
+            {
+                ShoulderLength = shelf.Length,
+                ShoulderWidth = shelf.Width,
+                FinishedLength = shelf.Length,
+                FinishedWidth = shelf.Width,
+                IsAsCut = true,
+                Cuts =
+                [
+                    Bench.Cut(CutKind.Groove, Bench.Box(0, 10, 0, 600, 16, 6)),
+                    new RoundCut(
+                        "a",
+                        CutKind.Bore,
+                        null,
+                        Bench.At(1, 2, 0),
+                        Direction.Up,
+                        Bench.Mm(5),
+                        Bench.Mm(9),
+                        15
+                    ),
+                    new OutlineCut(
+                        "b",
+                        CutKind.Bevel,
+                        null,
+                        Axis.X,
+                        [(Bench.Mm(0), Bench.Mm(0)), (Bench.Mm(new(1, 3)), Bench.Mm(0)), (Bench.Mm(0), Bench.Mm(4))],
+                        Bench.Mm(0),
+                        Bench.Mm(600)
+                    ),
+                ],
+            }
+        );
+        bench.Joints.Add(
+            new("j", JointKind.Dado, "one", "two", Direction.Left, Bench.Mm(6), Length.Zero, true, Bench.Somewhere)
+        );
+        Fits(bench.Build());
+    }
+
+    [Fact]
+    public void Hostile_names_stay_names()
+    {
+        foreach (var name in Cupboards.HostileNames)
+        {
+            var bench = Shelves();
+            bench.Replace(bench.Parts[0], bench.Parts[0] with { Name = name });
+            Fits(bench.Build() with { Name = name });
+        }
+    }
+
+    [Fact]
+    public void Sizes_are_exact()
+    {
+        // 1/128 in is 25.4/128 = 0.1984375 mm; a third of a millimetre has no end.
+        var bench = new Bench(LengthFormat.Inches) { Grid = new(1920) };
+        bench.Board("strip", Role.Edging, SamplePieces.Board, Bench.Box(0, 0, 0, 600, new(127, 640), new(1, 3)), Flat);
+        var row = Fits(bench.Build()).GetProperty("rows")[0];
+        Assert.Equal("0.1984375", row.GetProperty("width").GetProperty("mm").GetRawText());
+        Assert.Equal("127/640", row.GetProperty("width").GetProperty("exactMm").GetString());
+        Assert.Equal("0.333333333", row.GetProperty("thickness").GetProperty("mm").GetRawText());
+        Assert.Equal("1/3", row.GetProperty("thickness").GetProperty("exactMm").GetString());
+    }
+
+    [Fact]
+    public void Every_part_is_in_exactly_one_row_with_its_place()
+    {
+        var rows = Fits(Shelves().Build()).GetProperty("rows");
+        Assert.Equal(2, rows[0].GetProperty("quantity").GetInt32());
+        var parts = rows.EnumerateArray().SelectMany(row => row.GetProperty("parts").EnumerateArray()).ToList();
+        Assert.Equal(["one", "two", "post"], parts.Select(part => part.GetProperty("id").GetString()));
+        var place = parts[2].GetProperty("place");
+        Assert.Equal("up", place.GetProperty("along").GetString());
+        Assert.Equal("left", place.GetProperty("shows").GetString());
+        Assert.Equal("[7,0,0]", Bare(place.GetProperty("minMm")));
+        Assert.Equal("[27,100,400]", Bare(place.GetProperty("maxMm")));
+
+        static string Bare(JsonElement list) => $"[{string.Join(',', list.EnumerateArray())}]";
+    }
+
+    [Fact]
+    public void The_same_piece_gives_the_same_bytes() =>
+        Assert.Equal(PartsJson.Write(Shelves().Build()).Bytes.Span, PartsJson.Write(Shelves().Build()).Bytes.Span);
+
+    private static Bench Shelves()
+    {
+        var bench = new Bench(LengthFormat.Millimetres);
+        bench.Board("one", Role.Shelf, SamplePieces.Maple, Bench.Box(0, 0, 0, 600, 285, 18), Flat);
+        bench.Board("two", Role.Shelf, SamplePieces.Maple, Bench.Box(0, 0, 100, 600, 285, 118), Flat);
+        bench.Board(
+            "post",
+            Role.Leg,
+            SamplePieces.Maple,
+            Bench.Box(7, 0, 0, 27, 100, 400),
+            Lie.Of(Direction.Up, Direction.Left)
+        );
+        return bench;
+    }
+
+    private static JsonElement Fits(Piece piece)
+    {
+        var json = JsonDocument.Parse(PartsJson.Write(piece).Bytes).RootElement;
+        var result = Schema.Evaluate(json, new() { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, JsonSerializer.Serialize(result));
+        return json;
+    }
+}
