@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Dryfit.Findings;
 
 namespace Dryfit.Casework;
 
@@ -15,11 +16,14 @@ public static class KnownStuff
 
     private static readonly FrozenDictionary<string, Stuff> ByName = Named();
 
+    /// <summary>Every name there is, the other names of a stuff behind its own.</summary>
+    public static IEnumerable<string> Names => All.SelectMany(NamesOf);
+
     /// <summary>The stuff of that name, or null where none is known.</summary>
     public static Stuff? Find(string name) => ByName.GetValueOrDefault(Plain(name));
 
-    /// <summary>Every name there is, the other names of a stuff behind its own.</summary>
-    public static IEnumerable<string> Names => All.SelectMany(NamesOf);
+    /// <summary>The known name nearest to one that is not, or null where none is near.</summary>
+    public static string? Nearest(string name) => NearestWord.To(Plain(name), Names);
 
     private static IEnumerable<string> NamesOf(Stuff stuff) => stuff.AlsoCalled.Prepend(stuff.Name);
 

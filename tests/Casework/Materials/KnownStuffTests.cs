@@ -25,12 +25,24 @@ public sealed class KnownStuffTests
         Assert.Equal(found, KnownStuff.Find(name)?.Name);
 
     [Theory]
+    [InlineData("mapel", "maple")]
+    [InlineData("chery", "cherry")]
+    [InlineData("birch plywod", "birch plywood")]
+    [InlineData("flota glass", "float glass")]
+    public void A_misspelt_name_is_answered_with_the_nearest(string name, string nearest)
+    {
+        Assert.Null(KnownStuff.Find(name));
+        Assert.Equal(nearest, KnownStuff.Nearest(name));
+    }
+
+    [Theory]
     [InlineData("unobtainium")]
     [InlineData("")]
     [InlineData(",")]
-    public void What_is_like_nothing_known_is_not_found(string name)
+    public void What_is_like_nothing_known_is_answered_with_nothing(string name)
     {
         Assert.Null(KnownStuff.Find(name));
+        Assert.Null(KnownStuff.Nearest(name));
     }
 
     [Fact]
