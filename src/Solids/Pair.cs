@@ -1,3 +1,5 @@
+using Dryfit.Solids.Measuring;
+
 namespace Dryfit.Solids;
 
 /// <summary>Measures how two placed solids stand to each other. World coordinates, grid units.</summary>
@@ -7,14 +9,18 @@ public static class Pair
     /// the box around it; null where they do not overlap (touching is not overlapping).</summary>
     public static Overlap? Overlap(Placed a, Placed b)
     {
-        throw new NotSupportedException($"{a} {b}");
+        ArgumentNullException.ThrowIfNull(a);
+        ArgumentNullException.ThrowIfNull(b);
+        return SharedVolume.Measure(a, b);
     }
 
     /// <summary>The smallest distance between them with the two points; 0 where they touch or overlap; null where it is
     /// more than <paramref name="cap"/>.</summary>
     public static Gap? Gap(Placed a, Placed b, double cap)
     {
-        throw new NotSupportedException($"{a} {b} {cap}");
+        ArgumentNullException.ThrowIfNull(a);
+        ArgumentNullException.ThrowIfNull(b);
+        return Clearance.Measure(a, b, cap);
     }
 
     /// <summary>How far <paramref name="a"/> can move along the unit <paramref name="direction"/> until it first meets
@@ -22,7 +28,9 @@ public static class Pair
     /// 0); null where it never meets it or later than <paramref name="cap"/>.</summary>
     public static Gap? GapAlong(Placed a, Placed b, Vec3 direction, double cap)
     {
-        throw new NotSupportedException($"{a} {b} {direction} {cap}");
+        ArgumentNullException.ThrowIfNull(a);
+        ArgumentNullException.ThrowIfNull(b);
+        return WayAlong.Measure(a, b, direction, cap);
     }
 }
 

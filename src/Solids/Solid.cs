@@ -28,6 +28,12 @@ public sealed class Solid
 
     /// <summary>How many separate pieces it falls into: 1 is a sound board, 0 means that nothing is left.</summary>
     public required int PieceCount { get; init; }
+
+    /// <summary>The blank it was made from.</summary>
+    internal Vec3 Size { get; init; }
+
+    /// <summary>The cuts it was made with.</summary>
+    internal IReadOnlyList<Cut> Cuts { get; init; } = [];
 }
 
 /// <summary>One face: all triangles of one flat of the solid, or one facet strip of a bore.</summary>

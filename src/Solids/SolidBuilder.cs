@@ -1,3 +1,5 @@
+using Dryfit.Solids.Shaping;
+
 namespace Dryfit.Solids;
 
 /// <summary>Builds solids: a blank from 0 to <c>size</c>, minus its cuts in any order.</summary>
@@ -7,6 +9,12 @@ public static class SolidBuilder
     /// <param name="cuts">What is taken away, in board coordinates.</param>
     public static Solid Build(Vec3 size, IReadOnlyList<Cut> cuts)
     {
-        throw new NotSupportedException($"{size} {cuts.Count}");
+        ArgumentNullException.ThrowIfNull(cuts);
+        if (!(size.X > 0 && size.Y > 0 && size.Z > 0))
+        {
+            throw new ArgumentOutOfRangeException(nameof(size), size, "A blank needs a length, width and thickness above zero.");
+        }
+
+        return Workshop.Mine.Build(size, cuts);
     }
 }

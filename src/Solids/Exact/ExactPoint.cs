@@ -1,0 +1,34 @@
+namespace Dryfit.Solids.Exact;
+
+/// <summary>The point where three planes meet, without rounding: (X, Y, Z) / W.</summary>
+internal sealed class ExactPoint
+{
+    private readonly Dyadic x;
+    private readonly Dyadic y;
+    private readonly Dyadic z;
+    private readonly Dyadic w;
+
+    public ExactPoint(ExactPlane a, ExactPlane b, ExactPlane c)
+    {
+        var (bcX, bcY, bcZ) = Cross(b, c);
+        var (caX, caY, caZ) = Cross(c, a);
+        var (abX, abY, abZ) = Cross(a, b);
+        x = (a.D * bcX) + (b.D * caX) + (c.D * abX);
+        y = (a.D * bcY) + (b.D * caY) + (c.D * abY);
+        z = (a.D * bcZ) + (b.D * caZ) + (c.D * abZ);
+        w = (a.A * bcX) + (a.B * bcY) + (a.C * bcZ);
+    }
+
+    public int Side(ExactPlane s) => ((s.A * x) + (s.B * y) + (s.C * z) - (s.D * w)).Sign * w.Sign;
+
+    public (double X, double Y, double Z) Round() => (Dyadic.Divide(x, w), Dyadic.Divide(y, w), Dyadic.Divide(z, w));
+
+    public static Dyadic Determinant(ExactPlane a, ExactPlane b, ExactPlane c)
+    {
+        var (bcX, bcY, bcZ) = Cross(b, c);
+        return (a.A * bcX) + (a.B * bcY) + (a.C * bcZ);
+    }
+
+    private static (Dyadic X, Dyadic Y, Dyadic Z) Cross(ExactPlane a, ExactPlane b) =>
+        ((a.B * b.C) - (a.C * b.B), (a.C * b.A) - (a.A * b.C), (a.A * b.B) - (a.B * b.A));
+}

@@ -1,0 +1,443 @@
+namespace Dryfit.Solids.Exact;
+
+/// <summary>
+/// The points where three planes meet. A point is named once: two triples that meet in exactly the same point have one index,
+/// whatever the doubles say. Coordinates are approximations with a bound; those fixed by an axis plane are exact.
+/// </summary>
+internal sealed class PointTable(PlaneTable planes)
+{
+    private readonly Store<Point> points = new();
+    private readonly Store<Incidence> incidences = new();
+    private readonly Dictionary<ulong, int> byTriple = [];
+    private readonly Dictionary<(long X, long Y, long Z), int> cells = [];
+    private readonly Dictionary<int, ExactPoint> exact = [];
+    private double cellSize;
+
+    public int Count => points.Count;
+
+    public ref Point this[int index] => ref points[index];
+
+    public Vec3 At(int index)
+    {
+        ref var p = ref points[index];
+        return new(p.X, p.Y, p.Z);
+    }
+
+    public void Clear()
+    {
+        points.Clear();
+        incidences.Clear();
+        byTriple.Clear();
+        cells.Clear();
+        exact.Clear();
+        cellSize = planes.Scale / (1 << 24);
+    }
+
+    /// <summary>The point where three planes meet; -1 where they have no single one, or one far from everything.</summary>
+    public int Meet(int p, int q, int r)
+    {
+        if (p > q)
+        {
+            (p, q) = (q, p);
+        }
+
+        if (q > r)
+        {
+            (q, r) = (r, q);
+        }
+
+        if (p > q)
+        {
+            (p, q) = (q, p);
+        }
+
+        var key = ((ulong)p << 42) | ((ulong)q << 21) | (uint)r;
+        if (byTriple.TryGetValue(key, out var known))
+        {
+            return known;
+        }
+
+        var found = Determinant(p, q, r, out var det) == 0 ? -1 : Locate(p, q, r, det);
+        byTriple.Add(key, found);
+        return found;
+    }
+
+    /// <summary>On which side of a plane a point lies: 1 where its normal points, -1 behind, 0 exactly on it.</summary>
+    public int Side(int index, int plane)
+    {
+        ref var p = ref points[index];
+        if (p.P == plane || p.Q == plane || p.R == plane)
+        {
+            return 0;
+        }
+
+        ref var s = ref planes[plane];
+        if (s.Axis >= 0 && (p.ExactMask & (1 << s.Axis)) != 0)
+        {
+            return p[s.Axis].CompareTo(s.D);
+        }
+
+        var value = s.Evaluate(p.X, p.Y, p.Z);
+        return Math.Abs(value) > s.Error + p.Error ? Math.Sign(value) : CloseSide(index, plane);
+    }
+
+    /// <summary>Sign of the determinant of three normals; 0 where the planes have no single common point.</summary>
+    public int Determinant(int p, int q, int r, out double approximate)
+    {
+        ref var a = ref planes[p];
+        ref var b = ref planes[q];
+        ref var c = ref planes[r];
+        approximate = 0;
+        if ((a.Along & b.Along & c.Along) != 0)
+        {
+            return 0;
+        }
+
+        approximate =
+            (a.Nx * ((b.Ny * c.Nz) - (b.Nz * c.Ny)))
+            + (a.Ny * ((b.Nz * c.Nx) - (b.Nx * c.Nz)))
+            + (a.Nz * ((b.Nx * c.Ny) - (b.Ny * c.Nx)));
+        if (Math.Abs(approximate) > 1e-13)
+        {
+            return Math.Sign(approximate);
+        }
+
+        // Two planes across one axis are parallel.
+        if (
+            (a.Axis >= 0 && (a.Axis == b.Axis || a.Axis == c.Axis))
+            || (b.Axis >= 0 && b.Axis == c.Axis)
+        )
+        {
+            return 0;
+        }
+
+        var (ea, eb, ec) = (planes.Exactly(p), planes.Exactly(q), planes.Exactly(r));
+        return ExactPoint.Determinant(ea, eb, ec).Sign;
+    }
+
+    private int CloseSide(int index, int plane)
+    {
+        ref var p = ref points[index];
+        for (var i = p.More; i >= 0; i = incidences[i].Next)
+        {
+            if (incidences[i].Plane == plane)
+            {
+                return 0;
+            }
+        }
+
+        ref var s = ref planes[plane];
+        int side;
+        if (s.Frame is >= 0 and < 3 && (p.ExactMask | (1 << s.Frame)) == 7)
+        {
+            // A wall along an axis and a point known exactly across it: a turn of doubles.
+            var x = p[(s.Frame + 1) % 3];
+            var y = p[(s.Frame + 2) % 3];
+            side = -Orientation.Turn(s.Ax, s.Ay, s.Bx, s.By, x, y);
+        }
+        else if (s.Frame >= 0 && !s.IsCap && OnCornerOf(in p, in s))
+        {
+            side = 0;
+        }
+        else
+        {
+            if (!exact.TryGetValue(index, out var e))
+            {
+                e = new(planes.Exactly(p.P), planes.Exactly(p.Q), planes.Exactly(p.R));
+                exact.Add(index, e);
+            }
+
+            side = e.Side(planes.Exactly(plane));
+        }
+
+        if (side == 0)
+        {
+            p.More = incidences.Add(new(plane, p.More));
+        }
+
+        return side;
+    }
+
+    // Two of the point's planes are walls of the same frame meeting in a corner that the plane also runs through.
+    private bool OnCornerOf(in Point p, in Plane s) =>
+        CornerOf(p.P, p.Q, in s) || CornerOf(p.Q, p.R, in s) || CornerOf(p.P, p.R, in s);
+
+    private bool CornerOf(int p, int q, in Plane s)
+    {
+        ref var a = ref planes[p];
+        ref var b = ref planes[q];
+        return a.Frame == s.Frame
+            && b.Frame == s.Frame
+            && !a.IsCap
+            && !b.IsCap
+            && Plane.ShareCorner(in a, in b, out var x, out var y)
+            && s.HasCorner(x, y);
+    }
+
+    private int Locate(int p, int q, int r, double det)
+    {
+        var point = new Point { P = p, Q = q, R = r, More = -1 };
+        Approximate(ref point, det);
+        var far = 4 * planes.Scale;
+        if (!(Math.Abs(point.X) < far && Math.Abs(point.Y) < far && Math.Abs(point.Z) < far))
+        {
+            return -1;
+        }
+
+        var index = points.Add(point);
+        var known = FindEqual(index);
+        if (known >= 0)
+        {
+            points.CutBack(index);
+            exact.Remove(index);
+            return known;
+        }
+
+        ref var stored = ref points[index];
+        var cell = Cell(stored.X, stored.Y, stored.Z);
+        stored.NextInCell = cells.TryGetValue(cell, out var head) ? head : -1;
+        cells[cell] = index;
+        return index;
+    }
+
+    private void Approximate(ref Point point, double det)
+    {
+        ref var a = ref planes[point.P];
+        ref var b = ref planes[point.Q];
+        ref var c = ref planes[point.R];
+        var error = a.Error + b.Error + c.Error;
+        if (error == 0)
+        {
+            Fix(ref point, in a);
+            Fix(ref point, in b);
+            Fix(ref point, in c);
+            return;
+        }
+
+        if (Math.Abs(det) < 1e-5)
+        {
+            var e = new ExactPoint(planes.Exactly(point.P), planes.Exactly(point.Q), planes.Exactly(point.R));
+            (point.X, point.Y, point.Z) = e.Round();
+            point.Error = 8 * PlaneTable.UnitRoundOff * planes.Scale;
+        }
+        else
+        {
+            // Cramer: p = (d_a (b x c) + d_b (c x a) + d_c (a x b)) / det.
+            point.X =
+                ((a.D * ((b.Ny * c.Nz) - (b.Nz * c.Ny))) + (b.D * ((c.Ny * a.Nz) - (c.Nz * a.Ny))) + (c.D * ((a.Ny * b.Nz) - (a.Nz * b.Ny)))) / det;
+            point.Y =
+                ((a.D * ((b.Nz * c.Nx) - (b.Nx * c.Nz))) + (b.D * ((c.Nz * a.Nx) - (c.Nx * a.Nz))) + (c.D * ((a.Nz * b.Nx) - (a.Nx * b.Nz)))) / det;
+            point.Z =
+                ((a.D * ((b.Nx * c.Ny) - (b.Ny * c.Nx))) + (b.D * ((c.Nx * a.Ny) - (c.Ny * a.Nx))) + (c.D * ((a.Nx * b.Ny) - (a.Ny * b.Nx)))) / det;
+            point.Error = (2 * error / Math.Abs(det)) + (16 * PlaneTable.UnitRoundOff * planes.Scale / Math.Abs(det));
+        }
+
+        Fix(ref point, in a);
+        Fix(ref point, in b);
+        Fix(ref point, in c);
+        FixCorner(ref point, in a, in b);
+        FixCorner(ref point, in b, in c);
+        FixCorner(ref point, in c, in a);
+        if (point.ExactMask == 7)
+        {
+            point.Error = 0;
+        }
+    }
+
+    private static void Fix(ref Point point, in Plane plane)
+    {
+        if (plane.Axis >= 0)
+        {
+            point[plane.Axis] = plane.D;
+            point.ExactMask |= 1 << plane.Axis;
+        }
+    }
+
+    // Two walls along one axis that meet in a corner of an outline meet exactly there.
+    private static void FixCorner(ref Point point, in Plane a, in Plane b)
+    {
+        var wallA = a.Frame is >= 0 and < 3;
+        var wallB = b.Frame is >= 0 and < 3;
+        double x;
+        double y;
+        int frame;
+        if (wallA && wallB)
+        {
+            if (a.Frame != b.Frame || !Plane.ShareCorner(in a, in b, out x, out y))
+            {
+                return;
+            }
+
+            frame = a.Frame;
+        }
+        else if (wallA ? !CornerAcross(in a, in b, out x, out y) : !wallB || !CornerAcross(in b, in a, out x, out y))
+        {
+            return;
+        }
+        else
+        {
+            frame = wallA ? a.Frame : b.Frame;
+        }
+
+        point[(frame + 1) % 3] = x;
+        point[(frame + 2) % 3] = y;
+        point.ExactMask |= 7 & ~(1 << frame);
+    }
+
+    // The corner of a wall that lies on an axis plane parallel to the wall's axis.
+    private static bool CornerAcross(in Plane wall, in Plane axis, out double x, out double y)
+    {
+        (x, y) = (wall.Ax, wall.Ay);
+        if (axis.Axis < 0 || axis.Axis == wall.Frame)
+        {
+            return false;
+        }
+
+        var first = axis.Axis == (wall.Frame + 1) % 3;
+        if ((first ? x : y) == axis.D)
+        {
+            return true;
+        }
+
+        (x, y) = (wall.Bx, wall.By);
+        return (first ? x : y) == axis.D;
+    }
+
+    private int FindEqual(int index)
+    {
+        ref var p = ref points[index];
+        var reach = 2 * p.Error;
+        if (reach > cellSize / 8)
+        {
+            reach = cellSize / 8;
+        }
+
+        // Almost always one cell; its neighbours too where the point is within its error of their border.
+        var low = Cell(p.X - reach, p.Y - reach, p.Z - reach);
+        var high = Cell(p.X + reach, p.Y + reach, p.Z + reach);
+        for (var x = low.X; x <= high.X; x++)
+        {
+            for (var y = low.Y; y <= high.Y; y++)
+            {
+                for (var z = low.Z; z <= high.Z; z++)
+                {
+                    if (!cells.TryGetValue((x, y, z), out var other))
+                    {
+                        continue;
+                    }
+
+                    for (; other >= 0; other = points[other].NextInCell)
+                    {
+                        if (Same(index, other))
+                        {
+                            return other;
+                        }
+                    }
+                }
+            }
+        }
+
+        return -1;
+    }
+
+    private bool Same(int index, int other)
+    {
+        ref var p = ref points[index];
+        ref var o = ref points[other];
+        var error = p.Error + o.Error;
+        if (Math.Abs(p.X - o.X) > error || Math.Abs(p.Y - o.Y) > error || Math.Abs(p.Z - o.Z) > error)
+        {
+            return false;
+        }
+
+        if (Side(other, p.P) != 0 || Side(other, p.Q) != 0 || Side(other, p.R) != 0)
+        {
+            return false;
+        }
+
+        // The other now knows these planes as its own; take over exact coordinates as well.
+        for (var axis = 0; axis < 3; axis++)
+        {
+            if ((p.ExactMask & (1 << axis)) != 0)
+            {
+                o[axis] = p[axis];
+            }
+        }
+
+        o.ExactMask |= p.ExactMask;
+        Remember(other, p.P);
+        Remember(other, p.Q);
+        Remember(other, p.R);
+        return true;
+    }
+
+    private void Remember(int index, int plane)
+    {
+        ref var p = ref points[index];
+        if (p.P == plane || p.Q == plane || p.R == plane)
+        {
+            return;
+        }
+
+        for (var i = p.More; i >= 0; i = incidences[i].Next)
+        {
+            if (incidences[i].Plane == plane)
+            {
+                return;
+            }
+        }
+
+        p.More = incidences.Add(new(plane, p.More));
+    }
+
+    // The offset keeps whole coordinates away from the borders of cells.
+    private (long X, long Y, long Z) Cell(double x, double y, double z) =>
+        ((long)Math.Floor((x / cellSize) + 0.381966), (long)Math.Floor((y / cellSize) + 0.381966), (long)Math.Floor((z / cellSize) + 0.381966));
+
+    private readonly record struct Incidence(int Plane, int Next);
+}
+
+/// <summary>A point where the planes P, Q and R meet.</summary>
+internal struct Point
+{
+    public double X;
+    public double Y;
+    public double Z;
+
+    /// <summary>How far the coordinates may be from the truth (those in the mask: nothing).</summary>
+    public double Error;
+    public int ExactMask;
+    public int P;
+    public int Q;
+    public int R;
+
+    /// <summary>Further planes known to run through it: head of a list.</summary>
+    public int More;
+    public int NextInCell;
+
+    public double this[int axis]
+    {
+        readonly get =>
+            axis switch
+            {
+                0 => X,
+                1 => Y,
+                _ => Z,
+            };
+        set
+        {
+            switch (axis)
+            {
+                case 0:
+                    X = value;
+                    break;
+                case 1:
+                    Y = value;
+                    break;
+                default:
+                    Z = value;
+                    break;
+            }
+        }
+    }
+}

@@ -1,0 +1,412 @@
+using Dryfit.Solids.Exact;
+
+namespace Dryfit.Solids.Shaping;
+
+/// <summary>One side of an edge of the solid: the way around one face, counter-clockwise seen from outside.</summary>
+internal struct HalfEdge
+{
+    public int From;
+    public int To;
+
+    /// <summary>Twice the plane, plus 1 where the face looks against the plane's normal.</summary>
+    public int Flat;
+
+    /// <summary>The half-edge of the neighbouring face.</summary>
+    public int Mate;
+
+    /// <summary>The cut that made the face here; -1 for the blank.</summary>
+    public int Cut;
+    public int Line;
+    public int Next;
+    public int Previous;
+}
+
+/// <summary>
+/// Finds the edges of the solid. An edge lies on a line where two faces of bodies meet. Each such line is parted by all
+/// planes of faces that come near, and for each part the wedges between the line's planes are looked at: kept by all blanks
+/// and taken away by no cut, or not. Where that changes from wedge to wedge there is a face, and every run of solid wedges
+/// gives one pair of half-edges, so that each edge has two faces even where the exact solid touches itself.
+/// </summary>
+internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable bodies, LineTable lines)
+{
+    private const int MostPlanesOnLine = 16;
+
+    private readonly Store<Crossing> crossings = new();
+    private readonly Store<int> seenPlane = new();
+    private readonly Store<Inside> inside = new();
+    private Comparison<Crossing>? order;
+    private Line current;
+    private int stamp;
+
+    public Store<HalfEdge> Edges { get; } = new();
+
+    public void Find()
+    {
+        Edges.Clear();
+        lines.Clear();
+        NoteLines();
+        seenPlane.Resize(0, 0);
+        seenPlane.Resize(planes.Count, -1);
+        stamp = 0;
+        for (var i = 0; i < lines.Lines.Count; i++)
+        {
+            current = lines.Lines[i];
+            stamp++;
+            if (current.PlaneCount > MostPlanesOnLine)
+            {
+                throw new NotSupportedException($"More than {MostPlanesOnLine} planes meet in one line.");
+            }
+
+            if (current.Stretches >= 0)
+            {
+                FindCrossings();
+                FindEdges(i);
+            }
+        }
+    }
+
+    private void NoteLines()
+    {
+        var room = bodies.Room;
+        var faces = bodies.Faces;
+        for (var a = 0; a < bodies.Bodies.Count; a++)
+        {
+            ref var first = ref bodies.Bodies[a];
+            for (var b = a; b < bodies.Bodies.Count; b++)
+            {
+                ref var second = ref bodies.Bodies[b];
+                if (!first.Bounds.Touches(in second.Bounds))
+                {
+                    continue;
+                }
+
+                for (var f = first.FirstFace; f < first.FirstFace + first.FaceCount; f++)
+                {
+                    ref var face = ref faces[f];
+                    if (face.IsSeam || !face.Bounds.Touches(in second.Bounds) || !face.Bounds.Touches(in room))
+                    {
+                        continue;
+                    }
+
+                    var start = a == b ? f + 1 : second.FirstFace;
+                    for (var g = start; g < second.FirstFace + second.FaceCount; g++)
+                    {
+                        ref var other = ref faces[g];
+                        if (other.IsSeam || other.Plane == face.Plane || !face.Bounds.Touches(in other.Bounds))
+                        {
+                            continue;
+                        }
+
+                        var common = face.Bounds.Common(in other.Bounds).Common(in room);
+                        if (!common.IsEmpty)
+                        {
+                            lines.Note(face.Plane, other.Plane, in common);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private void FindCrossings()
+    {
+        crossings.Clear();
+        for (var i = 0; i < current.PlaneCount; i++)
+        {
+            seenPlane[lines.Planes[current.FirstPlane + i]] = stamp;
+        }
+
+        for (var b = 0; b < bodies.Bodies.Count; b++)
+        {
+            ref var body = ref bodies.Bodies[b];
+            if (!body.Bounds.Touches(in current.Bounds))
+            {
+                continue;
+            }
+
+            for (var f = body.FirstFace; f < body.FirstFace + body.FaceCount; f++)
+            {
+                ref var face = ref bodies.Faces[f];
+                if (seenPlane[face.Plane] == stamp || !face.Bounds.Touches(in current.Bounds))
+                {
+                    continue;
+                }
+
+                seenPlane[face.Plane] = stamp;
+                AddCrossing(face.Plane);
+            }
+        }
+
+        order ??= Compare;
+        crossings.Span.Sort(order);
+    }
+
+    private void AddCrossing(int plane)
+    {
+        var point = points.Meet(current.P, current.Q, plane);
+        if (point < 0)
+        {
+            return;
+        }
+
+        foreach (ref var known in crossings.Span)
+        {
+            if (known.Point == point)
+            {
+                return;
+            }
+        }
+
+        ref var p = ref points[point];
+        crossings.Add(new(point, plane, (p.X * current.Dx) + (p.Y * current.Dy) + (p.Z * current.Dz)));
+    }
+
+    // By place along the line; where the doubles cannot tell, by the side on which one lies of the plane that made the other.
+    private int Compare(Crossing a, Crossing b)
+    {
+        if (a.Point == b.Point)
+        {
+            return 0;
+        }
+
+        var apart = a.Along - b.Along;
+        var doubt =
+            (2 * (points[a.Point].Error + points[b.Point].Error)) + (16 * PlaneTable.UnitRoundOff * planes.Scale);
+        if (Math.Abs(apart) > doubt)
+        {
+            return Math.Sign(apart);
+        }
+
+        var rises = points.Determinant(current.P, current.Q, b.Plane, out _);
+        return points.Side(a.Point, b.Plane) * rises;
+    }
+
+    private void FindEdges(int line)
+    {
+        for (var i = 0; i + 1 < crossings.Count; i++)
+        {
+            var (from, to) = (crossings[i].Point, crossings[i + 1].Point);
+            ref var p = ref points[from];
+            ref var q = ref points[to];
+            var (x, y, z) = ((p.X + q.X) / 2, (p.Y + q.Y) / 2, (p.Z + q.Z) / 2);
+            if (!current.Bounds.Holds(x, y, z))
+            {
+                continue;
+            }
+
+            for (var s = current.Stretches; s >= 0; s = lines.Stretches[s].Next)
+            {
+                if (lines.Stretches[s].Bounds.Holds(x, y, z))
+                {
+                    Classify(line, from, to, x, y, z);
+                    break;
+                }
+            }
+        }
+    }
+
+    private void Classify(int line, int from, int to, double x, double y, double z)
+    {
+        var count = current.PlaneCount;
+        Span<int> ring = stackalloc int[count];
+        Span<int> turned = stackalloc int[count];
+        Arrange(ring, turned);
+        var all = (1u << (2 * count)) - 1;
+        if (count == MostPlanesOnLine)
+        {
+            all = uint.MaxValue;
+        }
+
+        var kept = all;
+        var taken = 0u;
+        inside.Clear();
+        for (var b = 0; b < bodies.Bodies.Count; b++)
+        {
+            ref var body = ref bodies.Bodies[b];
+            var mask = 0u;
+            var walls = 0ul;
+            if (body.Bounds.Holds(x, y, z))
+            {
+                mask = Wedges(in body, from, to, all, ring, turned, out walls);
+            }
+
+            if (body.IsKept)
+            {
+                kept &= mask;
+                if (kept == 0)
+                {
+                    return;
+                }
+            }
+            else
+            {
+                taken |= mask;
+            }
+
+            if (walls != 0)
+            {
+                inside.Add(new(body.Cut, body.IsKept, mask, walls));
+            }
+        }
+
+        var solid = kept & ~taken;
+        if (solid != 0 && solid != all)
+        {
+            Emit(line, from, to, solid, ring, turned);
+        }
+    }
+
+    // The wedges of a body around the open stretch between two points that no face of it crosses.
+    private uint Wedges(in Body body, int from, int to, uint all, Span<int> ring, Span<int> turned, out ulong walls)
+    {
+        var count = ring.Length;
+        var mask = all;
+        walls = 0;
+        for (var f = body.FirstFace; f < body.FirstFace + body.FaceCount; f++)
+        {
+            ref var face = ref bodies.Faces[f];
+            var place = ring.IndexOf(face.Plane);
+            if (place < 0)
+            {
+                if (points.Side(from, face.Plane) * face.Outward > 0 || points.Side(to, face.Plane) * face.Outward > 0)
+                {
+                    return 0;
+                }
+
+                continue;
+            }
+
+            // Wedges place .. place + count - 1 lie behind the plane as it is turned in the ring.
+            var behind = ((1u << count) - 1) << place;
+            var outward = face.Outward * turned[place];
+            mask &= outward > 0 ? behind : all & ~behind;
+            if (!face.IsSeam)
+            {
+                walls |= 1ul << ((2 * place) + (outward > 0 ? 1 : 0));
+            }
+        }
+
+        return mask;
+    }
+
+    // Sorts the line's planes by angle around it and turns their normals into one half circle.
+    private void Arrange(Span<int> ring, Span<int> turned)
+    {
+        for (var i = 0; i < ring.Length; i++)
+        {
+            var plane = lines.Planes[current.FirstPlane + i];
+            var turn = i < 2 ? 1 : AngleSign(current.P, plane);
+            var at = i;
+            while (at > 1 && AngleSign(ring[at - 1], plane) * turn * turned[at - 1] < 0)
+            {
+                ring[at] = ring[at - 1];
+                turned[at] = turned[at - 1];
+                at--;
+            }
+
+            ring[at] = plane;
+            turned[at] = turn;
+        }
+    }
+
+    // Sign of (a x b)·direction, exactly: both contain the line, so the cross product is along it.
+    private int AngleSign(int a, int b)
+    {
+        ref var p = ref planes[a];
+        ref var q = ref planes[b];
+        var value =
+            (current.Dx * ((p.Ny * q.Nz) - (p.Nz * q.Ny)))
+            + (current.Dy * ((p.Nz * q.Nx) - (p.Nx * q.Nz)))
+            + (current.Dz * ((p.Nx * q.Ny) - (p.Ny * q.Nx)));
+        if (Math.Abs(value) > 1e-12)
+        {
+            return Math.Sign(value);
+        }
+
+        var (e, f) = (planes.Exactly(a), planes.Exactly(b));
+        var along =
+            Math.Abs(current.Dx) >= Math.Max(Math.Abs(current.Dy), Math.Abs(current.Dz)) ? ((e.B * f.C) - (e.C * f.B)).Sign * Math.Sign(current.Dx)
+            : Math.Abs(current.Dy) >= Math.Abs(current.Dz) ? ((e.C * f.A) - (e.A * f.C)).Sign * Math.Sign(current.Dy)
+            : ((e.A * f.B) - (e.B * f.A)).Sign * Math.Sign(current.Dz);
+        return along;
+    }
+
+    // Wedge j lies between half-planes j and j + 1; half-plane j < count is on the turned normal's left, j + count opposite.
+    private void Emit(int line, int from, int to, uint solid, Span<int> ring, Span<int> turned)
+    {
+        var count = ring.Length;
+        var wedges = 2 * count;
+        for (var first = 0; first < wedges; first++)
+        {
+            var before = (first + wedges - 1) % wedges;
+            if ((solid & (1u << first)) == 0 || (solid & (1u << before)) != 0)
+            {
+                continue;
+            }
+
+            var after = first;
+            while ((solid & (1u << after)) != 0)
+            {
+                after = (after + 1) % wedges;
+            }
+
+            // A run of half a turn is the flat of one face: no edge.
+            if ((after - first + wedges) % wedges == count)
+            {
+                continue;
+            }
+
+            var start = Edges.Count;
+            Edges.Add(Half(line, to, from, start + 1, ring, turned, first, before, first < count));
+            Edges.Add(Half(line, from, to, start, ring, turned, after, after, after >= count));
+        }
+    }
+
+    private HalfEdge Half(
+        int line,
+        int from,
+        int to,
+        int mate,
+        Span<int> ring,
+        Span<int> turned,
+        int halfPlane,
+        int emptyWedge,
+        bool alongTurned
+    )
+    {
+        var place = halfPlane % ring.Length;
+        var outward = (alongTurned ? 1 : -1) * turned[place];
+        return new()
+        {
+            From = from,
+            To = to,
+            Flat = (2 * ring[place]) + (outward > 0 ? 0 : 1),
+            Mate = mate,
+            Line = line,
+            Cut = Maker(place, alongTurned, emptyWedge),
+            Next = -1,
+            Previous = -1,
+        };
+    }
+
+    // The face looks into the empty wedge: its maker is a blank that ends here, or a cut that begins here.
+    private int Maker(int place, bool alongTurned, int emptyWedge)
+    {
+        var maker = int.MaxValue;
+        foreach (ref var body in inside.Span)
+        {
+            var outward = body.IsKept == alongTurned;
+            var holdsEmpty = (body.Mask & (1u << emptyWedge)) != 0;
+            if (holdsEmpty != body.IsKept && (body.Walls & (1ul << ((2 * place) + (outward ? 1 : 0)))) != 0)
+            {
+                maker = Math.Min(maker, body.Cut);
+            }
+        }
+
+        return maker == int.MaxValue ? -1 : maker;
+    }
+
+    private readonly record struct Crossing(int Point, int Plane, double Along);
+
+    private readonly record struct Inside(int Cut, bool IsKept, uint Mask, ulong Walls);
+}

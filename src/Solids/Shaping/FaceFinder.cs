@@ -1,0 +1,282 @@
+using Dryfit.Solids.Exact;
+
+namespace Dryfit.Solids.Shaping;
+
+/// <summary>One flat of the solid: an outer loop and the holes in it.</summary>
+internal struct Flat
+{
+    /// <summary>Twice the plane, plus 1 where the face looks against the plane's normal.</summary>
+    public int Side;
+    public int Cut;
+    public int FirstLoop;
+    public int LoopCount;
+}
+
+/// <summary>A loop of corners, counter-clockwise around material seen from outside.</summary>
+internal struct Loop
+{
+    public int Side;
+    public int FirstEdge;
+    public int Cut;
+
+    /// <summary>Its run of corners.</summary>
+    public int First;
+    public int Count;
+
+    /// <summary>Twice its area in the plane's two leading coordinates; negative for a hole.</summary>
+    public double Area;
+
+    /// <summary>The outer loop around a hole; itself for an outer one.</summary>
+    public int Outer;
+}
+
+/// <summary>Sorts loops into faces: every hole to the loop that holds it.</summary>
+internal sealed class FaceFinder(PlaneTable planes, PointTable points, Store<HalfEdge> edges, LoopFinder corners)
+{
+    private readonly Store<int> loopOfEdge = new();
+    private readonly Store<int> order = new();
+    private readonly Store<Loop> loops = new();
+
+    public Store<Flat> Flats { get; } = new();
+
+    public Store<Loop> Loops { get; } = new();
+
+    /// <summary>Corners of all loops, a run each.</summary>
+    public Store<int> LoopCorners { get; } = new();
+
+    /// <summary>For each half-edge, the flat it bounds.</summary>
+    public Store<int> FlatOfEdge { get; } = new();
+
+    public void Find()
+    {
+        Flats.Clear();
+        Loops.Clear();
+        LoopCorners.Clear();
+        loops.Clear();
+        loopOfEdge.Resize(0, 0);
+        loopOfEdge.Resize(edges.Count, -1);
+        for (var e = 0; e < edges.Count; e++)
+        {
+            if (loopOfEdge[e] < 0)
+            {
+                Trace(e);
+            }
+        }
+
+        GroupBySide();
+        FlatOfEdge.Resize(0, 0);
+        FlatOfEdge.Resize(edges.Count, -1);
+        for (var e = 0; e < edges.Count; e++)
+        {
+            FlatOfEdge[e] = loops[loopOfEdge[e]].Outer;
+        }
+    }
+
+    /// <summary>A point of the plane in two coordinates that turn the same way as the face seen from outside.</summary>
+    public static (double X, double Y) Flatten(in Plane plane, int side, Vec3 p)
+    {
+        var (x, y, z) = (Math.Abs(plane.Nx), Math.Abs(plane.Ny), Math.Abs(plane.Nz));
+        double a;
+        double b;
+        double towards;
+        if (z >= x && z >= y)
+        {
+            (a, b, towards) = (p.X, p.Y, plane.Nz);
+        }
+        else if (x >= y)
+        {
+            (a, b, towards) = (p.Y, p.Z, plane.Nx);
+        }
+        else
+        {
+            (a, b, towards) = (p.Z, p.X, plane.Ny);
+        }
+
+        return towards > 0 == (side % 2 == 0) ? (a, b) : (b, a);
+    }
+
+    private void Trace(int start)
+    {
+        var loop = new Loop
+        {
+            Side = edges[start].Flat,
+            FirstEdge = start,
+            Cut = int.MaxValue,
+            First = LoopCorners.Count,
+            Outer = -1,
+        };
+        var e = start;
+        do
+        {
+            loopOfEdge[e] = loops.Count;
+            loop.Cut = Math.Min(loop.Cut, edges[e].Cut);
+            if (corners.Corner[e] >= 0)
+            {
+                LoopCorners.Add(corners.Corner[e]);
+            }
+
+            e = edges[e].Next;
+        } while (e != start);
+
+        loop.Count = LoopCorners.Count - loop.First;
+        for (var i = 0; i < loop.Count; i++)
+        {
+            var (ax, ay) = Flat2(in loop, i);
+            var (bx, by) = Flat2(in loop, (i + 1) % loop.Count);
+            var (ox, oy) = Flat2(in loop, 0);
+            loop.Area += ((ax - ox) * (by - oy)) - ((ay - oy) * (bx - ox));
+        }
+
+        loops.Add(loop);
+    }
+
+    private (double X, double Y) Flat2(in Loop loop, int i) =>
+        Flatten(in planes[loop.Side / 2], loop.Side, points.At(corners.CornerPoint[LoopCorners[loop.First + i]]));
+
+    private void GroupBySide()
+    {
+        order.Clear();
+        for (var i = 0; i < loops.Count; i++)
+        {
+            order.Add(i);
+        }
+
+        order.Span.Sort(
+            (a, b) => loops[a].Side != loops[b].Side ? loops[a].Side.CompareTo(loops[b].Side) : a.CompareTo(b)
+        );
+        for (var first = 0; first < order.Count; )
+        {
+            var last = first;
+            while (last < order.Count && loops[order[last]].Side == loops[order[first]].Side)
+            {
+                last++;
+            }
+
+            Gather(first, last);
+            first = last;
+        }
+    }
+
+    private void Gather(int first, int last)
+    {
+        for (var i = first; i < last; i++)
+        {
+            ref var loop = ref loops[order[i]];
+            if (loop.Area <= 0)
+            {
+                loop.Outer = OuterOf(order[i], first, last);
+            }
+        }
+
+        for (var i = first; i < last; i++)
+        {
+            ref var outer = ref loops[order[i]];
+            if (outer.Area <= 0)
+            {
+                continue;
+            }
+
+            var flat = new Flat { Side = outer.Side, Cut = outer.Cut, FirstLoop = Loops.Count };
+            Loops.Add(outer);
+            for (var j = first; j < last; j++)
+            {
+                ref var hole = ref loops[order[j]];
+                if (hole.Outer == order[i])
+                {
+                    flat.Cut = Math.Min(flat.Cut, hole.Cut);
+                    Loops.Add(hole);
+                    hole.Outer = -2 - Flats.Count;
+                }
+            }
+
+            flat.LoopCount = Loops.Count - flat.FirstLoop;
+            outer.Outer = -2 - Flats.Count;
+            Flats.Add(flat);
+        }
+
+        for (var i = first; i < last; i++)
+        {
+            ref var loop = ref loops[order[i]];
+            loop.Outer = -2 - loop.Outer;
+        }
+    }
+
+    private int OuterOf(int hole, int first, int last)
+    {
+        var best = -1;
+        var count = 0;
+        for (var i = first; i < last; i++)
+        {
+            if (loops[order[i]].Area > 0)
+            {
+                best = order[i];
+                count++;
+            }
+        }
+
+        if (count == 1)
+        {
+            return best;
+        }
+
+        best = -1;
+        for (var i = first; i < last; i++)
+        {
+            ref var outer = ref loops[order[i]];
+            if (outer.Area > 0 && (best < 0 || outer.Area < loops[best].Area) && Holds(in outer, in loops[hole]))
+            {
+                best = order[i];
+            }
+        }
+
+        return best >= 0 ? best : throw new InvalidOperationException("A hole in a face has no face around it.");
+    }
+
+    // Most corners of the hole decide; those on the outer loop itself say nothing.
+    private bool Holds(in Loop outer, in Loop hole)
+    {
+        for (var i = 0; i < hole.Count; i++)
+        {
+            var point = corners.CornerPoint[LoopCorners[hole.First + i]];
+            if (!HasPoint(in outer, point))
+            {
+                var (x, y) = Flat2(in hole, i);
+                return Holds(in outer, x, y);
+            }
+        }
+
+        var (ax, ay) = Flat2(in hole, 0);
+        var (bx, by) = Flat2(in hole, 1);
+        return Holds(in outer, (ax + bx) / 2, (ay + by) / 2);
+    }
+
+    private bool HasPoint(in Loop loop, int point)
+    {
+        for (var i = 0; i < loop.Count; i++)
+        {
+            if (corners.CornerPoint[LoopCorners[loop.First + i]] == point)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool Holds(in Loop loop, double x, double y)
+    {
+        var isInside = false;
+        for (var i = 0; i < loop.Count; i++)
+        {
+            var (ax, ay) = Flat2(in loop, i);
+            var (bx, by) = Flat2(in loop, (i + 1) % loop.Count);
+            if (ay > y != by > y)
+            {
+                var turn = Orientation.Turn(ax, ay, bx, by, x, y);
+                isInside ^= by > ay ? turn > 0 : turn < 0;
+            }
+        }
+
+        return isInside;
+    }
+}

@@ -1,0 +1,168 @@
+using Dryfit.Solids.Exact;
+
+namespace Dryfit.Solids.Shaping;
+
+/// <summary>A line in which planes of the construction meet, and the stretches of it that may carry an edge.</summary>
+internal struct Line
+{
+    /// <summary>Its first two planes; the direction is their normals' cross product (unit length here).</summary>
+    public int P;
+    public int Q;
+    public double Dx;
+    public double Dy;
+    public double Dz;
+
+    /// <summary>Where its run of planes starts in the table, and how many there are (two almost always).</summary>
+    public int FirstPlane;
+    public int PlaneCount;
+
+    /// <summary>Head of its list of stretches, and a box around them all.</summary>
+    public int Stretches;
+    public Bounds Bounds;
+}
+
+/// <summary>A box in which two faces meet along a line.</summary>
+internal readonly record struct Stretch(Bounds Bounds, int Next);
+
+/// <summary>The lines of a construction; lines that coincide exactly have one index.</summary>
+internal sealed class LineTable(PlaneTable planes, PointTable points)
+{
+    private readonly Dictionary<long, int> byPair = [];
+    private readonly Store<int> general = new();
+
+    public Store<Line> Lines { get; } = new();
+
+    public Store<Stretch> Stretches { get; } = new();
+
+    /// <summary>The planes of all lines, a run each.</summary>
+    public Store<int> Planes { get; } = new();
+
+    public void Clear()
+    {
+        byPair.Clear();
+        general.Clear();
+        Lines.Clear();
+        Stretches.Clear();
+        Planes.Clear();
+        for (var i = 0; i < planes.Count; i++)
+        {
+            if (planes[i].Axis < 0)
+            {
+                general.Add(i);
+            }
+        }
+    }
+
+    /// <summary>Notes that faces in planes p and q meet within a box; parallel planes have no line.</summary>
+    public void Note(int p, int q, in Bounds box)
+    {
+        if (p > q)
+        {
+            (p, q) = (q, p);
+        }
+
+        var key = ((long)p << 32) | (uint)q;
+        if (!byPair.TryGetValue(key, out var index))
+        {
+            index = Add(p, q);
+            byPair[key] = index;
+        }
+
+        if (index < 0)
+        {
+            return;
+        }
+
+        ref var line = ref Lines[index];
+        line.Bounds = line.Stretches < 0 ? box : line.Bounds.Union(in box);
+        line.Stretches = Stretches.Add(new(box, line.Stretches));
+    }
+
+    private int Add(int p, int q)
+    {
+        ref var a = ref planes[p];
+        ref var b = ref planes[q];
+        if (a.Axis >= 0 && a.Axis == b.Axis)
+        {
+            return -1;
+        }
+
+        var x = (a.Ny * b.Nz) - (a.Nz * b.Ny);
+        var y = (a.Nz * b.Nx) - (a.Nx * b.Nz);
+        var z = (a.Nx * b.Ny) - (a.Ny * b.Nx);
+        var length = Math.Sqrt((x * x) + (y * y) + (z * z));
+        if (length < 1e-7 && AreParallel(p, q))
+        {
+            return -1;
+        }
+
+        var first = Planes.Count;
+        Planes.Add(p);
+        Planes.Add(q);
+        var line = new Line
+        {
+            P = p,
+            Q = q,
+            Dx = x / length,
+            Dy = y / length,
+            Dz = z / length,
+            FirstPlane = first,
+            Stretches = -1,
+        };
+        foreach (var r in general.Span)
+        {
+            if (r != p && r != q && Contains(p, q, in line, r))
+            {
+                Planes.Add(r);
+            }
+        }
+
+        line.PlaneCount = Planes.Count - first;
+        var index = Lines.Add(line);
+
+        // All pairs of its planes have this line.
+        for (var i = 0; line.PlaneCount > 2 && i < line.PlaneCount; i++)
+        {
+            for (var j = 0; j < line.PlaneCount; j++)
+            {
+                var (low, high) = (Planes[first + i], Planes[first + j]);
+                if (low < high)
+                {
+                    byPair.TryAdd(((long)low << 32) | (uint)high, index);
+                }
+            }
+        }
+
+        return index;
+    }
+
+    private bool AreParallel(int p, int q)
+    {
+        var (a, b) = (planes.Exactly(p), planes.Exactly(q));
+        return ((a.A * b.B) - (a.B * b.A)).Sign == 0
+            && ((a.A * b.C) - (a.C * b.A)).Sign == 0
+            && ((a.B * b.C) - (a.C * b.B)).Sign == 0;
+    }
+
+    // A plane contains the line where it is parallel to it and some point of the line lies on it.
+    private bool Contains(int p, int q, in Line line, int r)
+    {
+        ref var s = ref planes[r];
+        if (Math.Abs((s.Nx * line.Dx) + (s.Ny * line.Dy) + (s.Nz * line.Dz)) > 1e-6)
+        {
+            return false;
+        }
+
+        if (points.Determinant(p, q, r, out _) != 0)
+        {
+            return false;
+        }
+
+        // Where the line crosses the coordinate plane that it is steepest to.
+        var axis =
+            Math.Abs(line.Dx) >= Math.Max(Math.Abs(line.Dy), Math.Abs(line.Dz)) ? 0
+            : Math.Abs(line.Dy) >= Math.Abs(line.Dz) ? 1
+            : 2;
+        return points.Side(points.Meet(p, q, planes.AddAxis(axis, 0)), r) == 0;
+    }
+}

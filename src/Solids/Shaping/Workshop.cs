@@ -1,0 +1,82 @@
+using Dryfit.Solids.Exact;
+
+namespace Dryfit.Solids.Shaping;
+
+/// <summary>
+/// The way from bodies to a solid, step by step: planes, lines, edges, loops, faces, triangles. One per thread, kept from solid
+/// to solid for its memory; nothing in it lives on.
+/// </summary>
+internal sealed class Workshop
+{
+    [ThreadStatic]
+    private static Workshop? mine;
+
+    private readonly PlaneTable planes = new();
+    private readonly PointTable points;
+    private readonly BodyTable bodies;
+    private readonly LineTable lines;
+    private readonly EdgeFinder edges;
+    private readonly LoopFinder loops;
+    private readonly FaceFinder faces;
+    private readonly SolidWriter writer;
+
+    private Workshop()
+    {
+        points = new(planes);
+        bodies = new(planes);
+        lines = new(planes, points);
+        edges = new(planes, points, bodies, lines);
+        loops = new(planes, points, lines, edges.Edges);
+        faces = new(planes, points, edges.Edges, loops);
+        writer = new(planes, points, edges.Edges, loops, faces);
+    }
+
+    public static Workshop Mine => mine ??= new();
+
+    /// <summary>A board with its cuts.</summary>
+    public Solid Build(Vec3 size, IReadOnlyList<Cut> cuts)
+    {
+        Start(Math.Max(Reach.Of(size), Reach.Of(cuts)));
+        bodies.AddBlank(size, null);
+        for (var i = 0; i < cuts.Count; i++)
+        {
+            bodies.AddCut(cuts[i], i, null);
+        }
+
+        return Finish(size, cuts);
+    }
+
+    /// <summary>What two placed boards share, in world coordinates.</summary>
+    public Solid Common(Placed a, Placed b)
+    {
+        Start(Math.Max(Reach.Of(a), Reach.Of(b)));
+        bodies.AddBlank(a.Solid.Size, a.Frame);
+        bodies.AddBlank(b.Solid.Size, b.Frame);
+        var cuts = new List<Cut>(a.Solid.Cuts.Count + b.Solid.Cuts.Count);
+        foreach (var placed in (ReadOnlySpan<Placed>)[a, b])
+        {
+            foreach (var cut in placed.Solid.Cuts)
+            {
+                bodies.AddCut(cut, cuts.Count, placed.Frame);
+                cuts.Add(cut);
+            }
+        }
+
+        return Finish(default, cuts);
+    }
+
+    private void Start(double reach)
+    {
+        planes.Clear(reach);
+        points.Clear();
+        bodies.Clear();
+    }
+
+    private Solid Finish(Vec3 size, IReadOnlyList<Cut> cuts)
+    {
+        edges.Find();
+        loops.Find();
+        faces.Find();
+        return writer.Write(size, cuts);
+    }
+}
