@@ -12,7 +12,11 @@ public static class SolidBuilder
         ArgumentNullException.ThrowIfNull(cuts);
         if (!(size.X > 0 && size.Y > 0 && size.Z > 0))
         {
-            throw new ArgumentOutOfRangeException(nameof(size), size, "A blank needs a length, width and thickness above zero.");
+            throw new ArgumentOutOfRangeException(
+                nameof(size),
+                size,
+                "A blank needs a length, width and thickness above zero."
+            );
         }
 
         return Workshop.Mine.Build(size, cuts);

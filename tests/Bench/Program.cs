@@ -11,16 +11,20 @@ for (var pass = 0; pass < 3; pass++)
     var before = GC.GetAllocatedBytesForCurrentThread();
     for (var i = 0; i < solids.Length; i++)
     {
-        if (pass == 0) Console.Error.WriteLine(boards[i].Id);
         solids[i] = SolidBuilder.Build(boards[i].Size, boards[i].Cuts);
     }
 
-    Console.Error.WriteLine($"{watch.Elapsed.TotalMilliseconds:F2} ms {(GC.GetAllocatedBytesForCurrentThread() - before) / solids.Length} B/part");
+    Console.Error.WriteLine(
+        $"{watch.Elapsed.TotalMilliseconds:F2} ms {(GC.GetAllocatedBytesForCurrentThread() - before) / solids.Length} B/part"
+    );
 }
 
 for (var i = 0; i < solids.Length; i++)
 {
     Console.WriteLine(
-        string.Create(CultureInfo.InvariantCulture, $"{boards[i].Id}\t{solids[i].Volume / 1e18:F5}\t{solids[i].Area / 1e12:F6}\t{solids[i].Triangles.Count / 3}")
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{boards[i].Id}\t{solids[i].Volume / 1e18:F5}\t{solids[i].Area / 1e12:F6}\t{solids[i].Triangles.Count / 3}"
+        )
     );
 }

@@ -63,7 +63,8 @@ internal static class Workload
 
     private static Vec3 Lengths(JsonElement e) => new(Length(e[0]), Length(e[1]), Length(e[2]));
 
-    private static double Length(JsonElement e) => e.TryGetDecimal(out var exact) ? (double)(exact * 1_000_000m) : e.GetDouble() * UnitsPerMm;
+    private static double Length(JsonElement e) =>
+        e.TryGetDecimal(out var exact) ? (double)(exact * 1_000_000m) : e.GetDouble() * UnitsPerMm;
 
     private static Vec3 Direction(JsonElement e) => new(e[0].GetDouble(), e[1].GetDouble(), e[2].GetDouble());
 }

@@ -19,14 +19,17 @@ internal static class Orientation
     }
 
     // A product is zero for want of a factor, not for being too small; differences of doubles are zero only when equal.
-    private static bool NoUnderflow(double a, double b, double c, double d) =>
-        (a == 0 || b == 0) && (c == 0 || d == 0);
+    private static bool NoUnderflow(double a, double b, double c, double d) => (a == 0 || b == 0) && (c == 0 || d == 0);
 
     private static int TurnExactly(double ax, double ay, double bx, double by, double cx, double cy)
     {
-        if (Difference(ax, cx, out var acx) & Difference(by, cy, out var bcy)
-            & Difference(ay, cy, out var acy) & Difference(bx, cx, out var bcx)
-            && Math.Abs(acx * bcy) is > 1e-200 and < 1e200)
+        if (
+            Difference(ax, cx, out var acx)
+                & Difference(by, cy, out var bcy)
+                & Difference(ay, cy, out var acy)
+                & Difference(bx, cx, out var bcx)
+            && Math.Abs(acx * bcy) is > 1e-200 and < 1e200
+        )
         {
             var left = acx * bcy;
             var right = acy * bcx;

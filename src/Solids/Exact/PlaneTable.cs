@@ -40,7 +40,8 @@ internal sealed class PlaneTable
 
     /// <summary>Adds a frame for walls and caps. With <paramref name="place"/> the frame is itself in board coordinates
     /// that the place carries to the world.</summary>
-    public int AddFrame(in Frame frame, in Frame? place) => frames.Add(new(frame, place ?? Frame.Identity, place is not null));
+    public int AddFrame(in Frame frame, in Frame? place) =>
+        frames.Add(new(frame, place ?? Frame.Identity, place is not null));
 
     public Vec3 ToWorld(int frame, Vec3 point)
     {
@@ -95,7 +96,15 @@ internal sealed class PlaneTable
         var length = Math.Sqrt((nx * nx) + (ny * ny));
         var normal = (at.Frame.U * (nx / length)) + (at.Frame.V * (ny / length));
         return AddGeneral(
-            new() { Frame = frame, Ax = ax, Ay = ay, Bx = bx, By = by, Along = frame < 3 ? 1 << frame : 0 },
+            new()
+            {
+                Frame = frame,
+                Ax = ax,
+                Ay = ay,
+                Bx = bx,
+                By = by,
+                Along = frame < 3 ? 1 << frame : 0,
+            },
             normal,
             ToWorld(frame, new(ax, ay, 0)),
             out sign
@@ -105,7 +114,12 @@ internal sealed class PlaneTable
     /// <summary>The plane at a height of a tilted frame; outside is upwards.</summary>
     public int AddCap(int frame, double height, out int sign) =>
         AddGeneral(
-            new() { Frame = frame, Ax = height, IsCap = true },
+            new()
+            {
+                Frame = frame,
+                Ax = height,
+                IsCap = true,
+            },
             frames[frame].Frame.W,
             ToWorld(frame, new(0, 0, height)),
             out sign
@@ -136,16 +150,16 @@ internal sealed class PlaneTable
         // The normal is a sum of products of given doubles, right to some 16 roundings; offsets add as many of the scale.
         plane.Error = 128 * UnitRoundOff * Scale;
         var candidate = planes.Add(plane);
+        if (AsAxisPlane(candidate, out sign) is var same and >= 0)
+        {
+            return same;
+        }
+
         for (var i = 0; i < candidate; i++)
         {
             if (planes[i].Axis < 0 && Coincide(i, candidate, through, out sign))
             {
-                planes.CutBack(candidate);
-                if (exact.Length > candidate)
-                {
-                    exact[candidate] = null;
-                }
-
+                TakeBack(candidate);
                 return i;
             }
         }
@@ -154,16 +168,55 @@ internal sealed class PlaneTable
         return candidate;
     }
 
+    private void TakeBack(int candidate)
+    {
+        planes.CutBack(candidate);
+        if (exact.Length > candidate)
+        {
+            exact[candidate] = null;
+        }
+    }
+
+    // A turned frame may still have walls exactly across an axis; they are axis planes where their place is a double.
+    private int AsAxisPlane(int candidate, out int sign)
+    {
+        ref var plane = ref planes[candidate];
+        sign = 1;
+        var axis =
+            Math.Abs(plane.Nx) > 1 - 1e-12 ? 0
+            : Math.Abs(plane.Ny) > 1 - 1e-12 ? 1
+            : Math.Abs(plane.Nz) > 1 - 1e-12 ? 2
+            : -1;
+        if (axis < 0)
+        {
+            return -1;
+        }
+
+        var e = Exactly(candidate);
+        var (along, across, upwards) = axis switch
+        {
+            0 => (e.A, e.B, e.C),
+            1 => (e.B, e.C, e.A),
+            _ => (e.C, e.A, e.B),
+        };
+        var value = Dyadic.Divide(e.D, along);
+        if (across.Sign != 0 || upwards.Sign != 0 || ((along * value) - e.D).Sign != 0)
+        {
+            return -1;
+        }
+
+        sign = along.Sign;
+        TakeBack(candidate);
+        return AddAxis(axis, value);
+    }
+
     private bool Coincide(int known, int candidate, Vec3 through, out int sign)
     {
         ref var a = ref planes[known];
         ref var b = ref planes[candidate];
         var dot = (a.Nx * b.Nx) + (a.Ny * b.Ny) + (a.Nz * b.Nz);
         sign = dot > 0 ? 1 : -1;
-        if (
-            Math.Abs(dot) < 1 - 1e-9
-            || Math.Abs(a.Evaluate(through.X, through.Y, through.Z)) > 4 * (a.Error + b.Error)
-        )
+        if (Math.Abs(dot) < 1 - 1e-9 || Math.Abs(a.Evaluate(through.X, through.Y, through.Z)) > 4 * (a.Error + b.Error))
         {
             return false;
         }

@@ -103,10 +103,7 @@ internal sealed class PointTable(PlaneTable planes)
         }
 
         // Two planes across one axis are parallel.
-        if (
-            (a.Axis >= 0 && (a.Axis == b.Axis || a.Axis == c.Axis))
-            || (b.Axis >= 0 && b.Axis == c.Axis)
-        )
+        if ((a.Axis >= 0 && (a.Axis == b.Axis || a.Axis == c.Axis)) || (b.Axis >= 0 && b.Axis == c.Axis))
         {
             return 0;
         }
@@ -176,7 +173,13 @@ internal sealed class PointTable(PlaneTable planes)
 
     private int Locate(int p, int q, int r, double det)
     {
-        var point = new Point { P = p, Q = q, R = r, More = -1 };
+        var point = new Point
+        {
+            P = p,
+            Q = q,
+            R = r,
+            More = -1,
+        };
         Approximate(ref point, det);
         var far = 4 * planes.Scale;
         if (!(Math.Abs(point.X) < far && Math.Abs(point.Y) < far && Math.Abs(point.Z) < far))
@@ -224,11 +227,23 @@ internal sealed class PointTable(PlaneTable planes)
         {
             // Cramer: p = (d_a (b x c) + d_b (c x a) + d_c (a x b)) / det.
             point.X =
-                ((a.D * ((b.Ny * c.Nz) - (b.Nz * c.Ny))) + (b.D * ((c.Ny * a.Nz) - (c.Nz * a.Ny))) + (c.D * ((a.Ny * b.Nz) - (a.Nz * b.Ny)))) / det;
+                (
+                    (a.D * ((b.Ny * c.Nz) - (b.Nz * c.Ny)))
+                    + (b.D * ((c.Ny * a.Nz) - (c.Nz * a.Ny)))
+                    + (c.D * ((a.Ny * b.Nz) - (a.Nz * b.Ny)))
+                ) / det;
             point.Y =
-                ((a.D * ((b.Nz * c.Nx) - (b.Nx * c.Nz))) + (b.D * ((c.Nz * a.Nx) - (c.Nx * a.Nz))) + (c.D * ((a.Nz * b.Nx) - (a.Nx * b.Nz)))) / det;
+                (
+                    (a.D * ((b.Nz * c.Nx) - (b.Nx * c.Nz)))
+                    + (b.D * ((c.Nz * a.Nx) - (c.Nx * a.Nz)))
+                    + (c.D * ((a.Nz * b.Nx) - (a.Nx * b.Nz)))
+                ) / det;
             point.Z =
-                ((a.D * ((b.Nx * c.Ny) - (b.Ny * c.Nx))) + (b.D * ((c.Nx * a.Ny) - (c.Ny * a.Nx))) + (c.D * ((a.Nx * b.Ny) - (a.Ny * b.Nx)))) / det;
+                (
+                    (a.D * ((b.Nx * c.Ny) - (b.Ny * c.Nx)))
+                    + (b.D * ((c.Nx * a.Ny) - (c.Ny * a.Nx)))
+                    + (c.D * ((a.Nx * b.Ny) - (a.Ny * b.Nx)))
+                ) / det;
             point.Error = (2 * error / Math.Abs(det)) + (16 * PlaneTable.UnitRoundOff * planes.Scale / Math.Abs(det));
         }
 
@@ -392,7 +407,11 @@ internal sealed class PointTable(PlaneTable planes)
 
     // The offset keeps whole coordinates away from the borders of cells.
     private (long X, long Y, long Z) Cell(double x, double y, double z) =>
-        ((long)Math.Floor((x / cellSize) + 0.381966), (long)Math.Floor((y / cellSize) + 0.381966), (long)Math.Floor((z / cellSize) + 0.381966));
+        (
+            (long)Math.Floor((x / cellSize) + 0.381966),
+            (long)Math.Floor((y / cellSize) + 0.381966),
+            (long)Math.Floor((z / cellSize) + 0.381966)
+        );
 
     private readonly record struct Incidence(int Plane, int Next);
 }

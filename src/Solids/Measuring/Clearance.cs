@@ -47,7 +47,10 @@ internal static class Clearance
             }
         }
 
-        if (gap is not null && gap.Distance <= Touching * Math.Max(Shaping.Reach.Of(gap.OnA), Shaping.Reach.Of(gap.OnB)))
+        if (
+            gap is not null
+            && gap.Distance <= Touching * Math.Max(Shaping.Reach.Of(gap.OnA), Shaping.Reach.Of(gap.OnB))
+        )
         {
             return gap with { Distance = 0 };
         }

@@ -61,7 +61,9 @@ internal static class SharedVolume
     private static double Depth(Placed a, Placed b, Solid common)
     {
         var ways = new List<(double Length, Vec3 Direction)>();
-        foreach (var direction in (ReadOnlySpan<Vec3>)[a.Frame.U, a.Frame.V, a.Frame.W, b.Frame.U, b.Frame.V, b.Frame.W])
+        foreach (
+            var direction in (ReadOnlySpan<Vec3>)[a.Frame.U, a.Frame.V, a.Frame.W, b.Frame.U, b.Frame.V, b.Frame.W]
+        )
         {
             var length = ThickestLump(common, direction);
             if (!ways.Exists(way => Math.Abs(Vec3.Dot(way.Direction, direction)) > 1 - 1e-12))

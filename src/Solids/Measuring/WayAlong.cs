@@ -63,7 +63,8 @@ internal static class WayAlong
         return new(default, u, Vec3.Cross(w, u), w);
     }
 
-    private static Vec3 World(in Frame across, Vec3 corner, double height) => across.ToWorld(corner with { Z = height });
+    private static Vec3 World(in Frame across, Vec3 corner, double height) =>
+        across.ToWorld(corner with { Z = height });
 
     // The triangles that look along the direction (or against it), in the frame's coordinates, counter-clockwise from W.
     private static List<Triangle> Facing(WorldMesh mesh, in Frame across, int sign)
@@ -83,7 +84,8 @@ internal static class WayAlong
         return facing;
     }
 
-    private static Vec3 Local(in Frame frame, Vec3 p) => new(Vec3.Dot(frame.U, p), Vec3.Dot(frame.V, p), Vec3.Dot(frame.W, p));
+    private static Vec3 Local(in Frame frame, Vec3 p) =>
+        new(Vec3.Dot(frame.U, p), Vec3.Dot(frame.V, p), Vec3.Dot(frame.W, p));
 
     // The outline that both cover, seen along the direction; empty where it has no area.
     private static Span<Vec3> Shared(in Triangle s, in Triangle t, Span<Vec3> shape, Span<Vec3> spare)
@@ -135,8 +137,6 @@ internal static class WayAlong
         }
 
         var all = Left(t.A, t.B, t.C);
-        return t.A.Z
-            + ((t.B.Z - t.A.Z) * (Left(t.A, p, t.C) / all))
-            + ((t.C.Z - t.A.Z) * (Left(t.A, t.B, p) / all));
+        return t.A.Z + ((t.B.Z - t.A.Z) * (Left(t.A, p, t.C) / all)) + ((t.C.Z - t.A.Z) * (Left(t.A, t.B, p) / all));
     }
 }

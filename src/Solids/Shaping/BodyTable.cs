@@ -26,7 +26,6 @@ internal sealed class BodyTable(PlaneTable planes)
     /// <summary>Adds a blank from 0 to size, in its place.</summary>
     public void AddBlank(Vec3 size, in Frame? place)
     {
-        var frame = Frame.Identity;
         AddBox(default, size, -1, isKept: true, in place);
         var bounds = Bodies[Bodies.Count - 1].Bounds;
         Room = keptBounds.Count == 0 ? bounds : Room.Common(in bounds);
@@ -62,7 +61,14 @@ internal sealed class BodyTable(PlaneTable planes)
         AddUpright(Frame.Identity, [.. corners], min.Z, max.Z, cut, isKept, in place);
     }
 
-    private void AddPrism(in Frame frame, IReadOnlyList<Vec2> outline, double height, int cut, bool isKept, in Frame? place)
+    private void AddPrism(
+        in Frame frame,
+        IReadOnlyList<Vec2> outline,
+        double height,
+        int cut,
+        bool isKept,
+        in Frame? place
+    )
     {
         if (height > 0)
         {
@@ -72,7 +78,15 @@ internal sealed class BodyTable(PlaneTable planes)
 
     // Prisms along an axis are given in that axis' own frame, so that equal planes of different cuts are seen as such;
     // directions that only swap and turn axes keep coordinates exact.
-    private void AddUpright(in Frame given, List<Vec2> outline, double low, double high, int cut, bool isKept, in Frame? place)
+    private void AddUpright(
+        in Frame given,
+        List<Vec2> outline,
+        double low,
+        double high,
+        int cut,
+        bool isKept,
+        in Frame? place
+    )
     {
         var frame = given;
         var isPlaced = place is not null;
@@ -92,7 +106,10 @@ internal sealed class BodyTable(PlaneTable planes)
                 outline[i] = new(Coordinate(p, (index + 1) % 3), Coordinate(p, (index + 2) % 3));
             }
 
-            var (a, b) = (Coordinate(frame.ToWorld(new(0, 0, low)), index), Coordinate(frame.ToWorld(new(0, 0, high)), index));
+            var (a, b) = (
+                Coordinate(frame.ToWorld(new(0, 0, low)), index),
+                Coordinate(frame.ToWorld(new(0, 0, high)), index)
+            );
             (low, high) = (Math.Min(a, b), Math.Max(a, b));
             if (low == high)
             {
@@ -187,7 +204,15 @@ internal sealed class BodyTable(PlaneTable planes)
             outward *= sign;
         }
 
-        Faces.Add(new() { Body = body, Plane = plane, Outward = outward, Bounds = bounds });
+        Faces.Add(
+            new()
+            {
+                Body = body,
+                Plane = plane,
+                Outward = outward,
+                Bounds = bounds,
+            }
+        );
     }
 
     private static bool IsAxial(in Frame frame) => AxisOf(frame.U) >= 0 && AxisOf(frame.V) >= 0 && AxisOf(frame.W) >= 0;

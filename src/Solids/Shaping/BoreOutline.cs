@@ -14,7 +14,10 @@ internal static class BoreOutline
         var corners = new Vec2[bore.Segments];
         for (var i = 0; i < corners.Length; i++)
         {
-            corners[i] = new(bore.Radius * Cosine(i, corners.Length), bore.Radius * Cosine(i - (corners.Length / 4.0), corners.Length));
+            corners[i] = new(
+                bore.Radius * Cosine(i, corners.Length),
+                bore.Radius * Cosine(i - (corners.Length / 4.0), corners.Length)
+            );
         }
 
         return corners;

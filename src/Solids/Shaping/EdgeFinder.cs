@@ -325,7 +325,8 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
 
         var (e, f) = (planes.Exactly(a), planes.Exactly(b));
         var along =
-            Math.Abs(current.Dx) >= Math.Max(Math.Abs(current.Dy), Math.Abs(current.Dz)) ? ((e.B * f.C) - (e.C * f.B)).Sign * Math.Sign(current.Dx)
+            Math.Abs(current.Dx) >= Math.Max(Math.Abs(current.Dy), Math.Abs(current.Dz))
+                ? ((e.B * f.C) - (e.C * f.B)).Sign * Math.Sign(current.Dx)
             : Math.Abs(current.Dy) >= Math.Abs(current.Dz) ? ((e.C * f.A) - (e.A * f.C)).Sign * Math.Sign(current.Dy)
             : ((e.A * f.B) - (e.B * f.A)).Sign * Math.Sign(current.Dz);
         return along;

@@ -176,7 +176,12 @@ internal sealed class FaceFinder(PlaneTable planes, PointTable points, Store<Hal
                 continue;
             }
 
-            var flat = new Flat { Side = outer.Side, Cut = outer.Cut, FirstLoop = Loops.Count };
+            var flat = new Flat
+            {
+                Side = outer.Side,
+                Cut = outer.Cut,
+                FirstLoop = Loops.Count,
+            };
             Loops.Add(outer);
             for (var j = first; j < last; j++)
             {

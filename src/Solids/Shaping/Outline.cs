@@ -50,7 +50,9 @@ internal static class Outline
         for (var i = 0; i < corners.Count; i++)
         {
             all.Add(i);
-            convex &= Turn(corners[(i + corners.Count - 1) % corners.Count], corners[i], corners[(i + 1) % corners.Count]) > 0;
+            convex &=
+                Turn(corners[(i + corners.Count - 1) % corners.Count], corners[i], corners[(i + 1) % corners.Count])
+                > 0;
         }
 
         if (convex)
@@ -83,7 +85,10 @@ internal static class Outline
         var least = 0;
         for (var i = 1; i < corners.Count; i++)
         {
-            if (corners[i].X < corners[least].X || (corners[i].X == corners[least].X && corners[i].Y < corners[least].Y))
+            if (
+                corners[i].X < corners[least].X
+                || (corners[i].X == corners[least].X && corners[i].Y < corners[least].Y)
+            )
             {
                 least = i;
             }
@@ -127,7 +132,9 @@ internal static class Outline
             foreach (var other in rest)
             {
                 isFree &=
-                    other == a || other == b || other == c
+                    other == a
+                    || other == b
+                    || other == c
                     || Turn(corners[a], corners[b], corners[other]) < 0
                     || Turn(corners[b], corners[c], corners[other]) < 0
                     || Turn(corners[c], corners[a], corners[other]) < 0;

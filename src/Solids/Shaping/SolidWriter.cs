@@ -146,7 +146,11 @@ internal sealed class SolidWriter(
             var origin = vertices[indices[3 * written[root].FirstTriangle]];
             for (var t = written[i].FirstTriangle; t < written[i].FirstTriangle + written[i].TriangleCount; t++)
             {
-                var (a, b, c) = (vertices[indices[3 * t]], vertices[indices[(3 * t) + 1]], vertices[indices[(3 * t) + 2]]);
+                var (a, b, c) = (
+                    vertices[indices[3 * t]],
+                    vertices[indices[(3 * t) + 1]],
+                    vertices[indices[(3 * t) + 2]]
+                );
                 shellVolume[root] += Vec3.Dot(a - origin, Vec3.Cross(b - origin, c - origin));
             }
         }

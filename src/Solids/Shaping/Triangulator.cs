@@ -65,7 +65,13 @@ internal sealed class Triangulator
             rightmost[h] = h + 1;
         }
 
-        holes.Sort(rightmost, (a, b) => xs[a] != xs[b] ? xs[b].CompareTo(xs[a]) : ys[a] != ys[b] ? ys[b].CompareTo(ys[a]) : a - b);
+        holes.Sort(
+            rightmost,
+            (a, b) =>
+                xs[a] != xs[b] ? xs[b].CompareTo(xs[a])
+                : ys[a] != ys[b] ? ys[b].CompareTo(ys[a])
+                : a - b
+        );
         for (var h = 0; h < holes.Length; h++)
         {
             var from = SeenFrom(holes[h]);
