@@ -140,14 +140,15 @@ internal static class SamplePieces
             .Group("case/door", GroupKind.Door, "case")
             .Group("spare", GroupKind.Carcase);
         var upOutward = (Direction outward) => Lie.Of(Direction.Up, outward);
-        // In the boards of both sides x is the height; the dado lies on the reverse face.
+        // In the boards of both sides x is the height and the dado lies on the reverse face; y runs to the back in the left
+        // one and to the front in the right one. The rows of holes are 37 from the front and 73 from the back.
         bench.Board(
             "case/left-side",
             Role.Side,
             Maple,
             Bench.Box(0, 0, 0, 18, 300, 700),
             upOutward(Direction.Left),
-            [Bench.Cut(CutKind.Dado, Bench.Box(40, 0, 0, 52, 300, 6)), .. PinHoles()]
+            [Bench.Cut(CutKind.Dado, Bench.Box(40, 0, 0, 52, 300, 6)), .. PinHoles(37, 227)]
         );
         bench.Board(
             "case/right-side",
@@ -155,7 +156,7 @@ internal static class SamplePieces
             Maple,
             Bench.Box(582, 0, 0, 600, 300, 700),
             upOutward(Direction.Right),
-            [Bench.Cut(CutKind.Dado, Bench.Box(40, 0, 0, 52, 300, 6)), .. PinHoles()]
+            [Bench.Cut(CutKind.Dado, Bench.Box(40, 0, 0, 52, 300, 6)), .. PinHoles(73, 263)]
         );
         bench.Board(
             "case/bottom",
@@ -207,9 +208,9 @@ internal static class SamplePieces
         return bench;
     }
 
-    private static IEnumerable<PartCut> PinHoles() =>
+    private static IEnumerable<PartCut> PinHoles(params int[] across) =>
         from x in (int[])[300, 332, 364]
-        from y in (int[])[37, 263]
+        from y in across
         select new RoundCut(
             $"pin-{x}-{y}",
             CutKind.ShelfPinHole,

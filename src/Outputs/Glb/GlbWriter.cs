@@ -47,6 +47,7 @@ public sealed class GlbWriter
     private ReadOnlyMemory<byte> Write(List<Part> parts)
     {
         _model.Asset.Generator = "dryfit";
+        _model.Asset.Copyright = null;
         var scene = _model.UseScene(0);
         _model.DefaultScene = scene;
         var tree = PieceTree.Of(_piece, parts);
