@@ -17,7 +17,7 @@ give_up() {
 # Packages of the tests that run in node, installed once and again when their lock file changes.
 install_node_packages() {
     local lock folder
-    for lock in tests/*/package-lock.json; do
+    for lock in tests/*/package-lock.json tests/*/*/package-lock.json; do
         [ -e "$lock" ] || continue
         folder="$(dirname "$lock")"
         if ! command -v node >/dev/null 2>&1 || ! command -v npm >/dev/null 2>&1; then
