@@ -9,4 +9,12 @@ namespace Dryfit.Findings;
 /// <param name="Title">A few words, in the shop's language.</param>
 /// <param name="Why">Why it matters to the maker, in one or two sentences.</param>
 /// <param name="Source">The published source of the limit, "common practice", or null where it is plain geometry.</param>
-public sealed record FindingKind(string Id, Severity Severity, string Title, string Why, string? Source = null);
+/// <param name="ConcernsSafety">True where someone could be hurt: it cannot be accepted away.</param>
+public sealed record FindingKind(
+    string Id,
+    Severity Severity,
+    string Title,
+    string Why,
+    string? Source = null,
+    bool ConcernsSafety = false
+);

@@ -1,0 +1,64 @@
+using Dryfit.Casework;
+using Dryfit.Findings;
+using Dryfit.Measure;
+
+namespace Dryfit.Inspection;
+
+/// <summary>Whether two parts that no joint ties stand in each other's place.</summary>
+internal sealed class PartsOverlap : ICheck
+{
+    public static FindingKind Overlap { get; } =
+        new(
+            "parts-overlap",
+            Severity.Stop,
+            "Parts overlap",
+            "Two parts stand partly in the same place, and no joint makes room for either."
+        );
+
+    public string Name => "parts in each other's place without a joint";
+
+    public string Of => "pairs of parts whose boxes overlap";
+
+    public string How =>
+        "All parts whose boxes share more than their skins are measured against each other; touching is no overlap. Pairs "
+        + "that a joint ties are judged with their joint.";
+
+    public IReadOnlyList<FindingKind> Kinds { get; } = [Overlap];
+
+    public Outcome Run(InspectedPiece piece)
+    {
+        var covered = 0;
+        var findings = new List<Finding>();
+        foreach (var (a, b) in piece.NearPairs())
+        {
+            if (piece.JoinedPairs.Contains((a.Part.Id, b.Part.Id)))
+                continue;
+            covered++;
+            if (piece.Overlap(a, b) is { } shared && piece.ToLength(shared.Depth) > Tolerance.Rounding)
+                findings.Add(Tell(piece, a.Part, b.Part, shared));
+        }
+        return new(covered, findings);
+    }
+
+    private static Finding Tell(InspectedPiece piece, Part a, Part b, Solids.Overlap shared)
+    {
+        var parts = JointPlaces.Doubted(a, b);
+        var depth = piece.ToLength(shared.Depth);
+        var smallest = Enumerable.Range(0, 3).Select(i => (Axis)i).MinBy(axis => shared.Bounds.Size(axis));
+        return new()
+        {
+            Kind = Overlap,
+            Message = $"The {parts[0].Name} and the {parts[1].Name} stand in the same place.",
+            Parts = [parts[0].Id, parts[1].Id],
+            Place = parts[0].Source,
+            Related = [parts[1].Source],
+            Where = JointPlaces.Across(piece, shared.Bounds, Directions.Along(smallest, 1)),
+            Measured = new MeasuredVolume("overlap", piece.Grid.ToCubicMm(shared.Volume), depth),
+            Wanted = Wanted.Exactly(Length.Zero),
+            Remedy = new(
+                $"Move one of them by {piece.Say(depth)}, cut it back, or say which joint ties the two.",
+                Sure: false
+            ),
+        };
+    }
+}

@@ -1,0 +1,176 @@
+using Dryfit.Casework;
+using Dryfit.Measure;
+using Dryfit.Solids;
+
+namespace Dryfit.Inspection;
+
+/// <summary>One side of a front: what it faces there, the room measured between the two, and what was wanted.</summary>
+/// <param name="Wanted">The gap wanted (inset, or to a partner) or the lap wanted (overlaid).</param>
+/// <param name="Faces">Ids of the parts on the other side of the gap.</param>
+/// <param name="Partner">Group of the other door where this is the gap between a pair; null elsewhere.</param>
+/// <param name="Gap">The room from the front's edge outward; an overlaid front laps over by as much as this is below zero.
+/// Null where the two have no course in common.</param>
+/// <param name="FaceY">Where the front's face lies, front to back, grid units.</param>
+internal sealed record FrontSide(
+    Front Front,
+    Direction Side,
+    Length Wanted,
+    IReadOnlyList<string> Faces,
+    string? Partner,
+    SideGap? Gap,
+    double FaceY
+)
+{
+    public Axis Along => Side.Axis() == Axis.X ? Axis.Z : Axis.X;
+
+    /// <summary>"the left of", "the top of".</summary>
+    public string Word =>
+        Side switch
+        {
+            Direction.Left => "left",
+            Direction.Right => "right",
+            Direction.Down => "bottom",
+            _ => "top",
+        };
+
+    /// <summary>The two ends of the gap at one place, the front's own end first.</summary>
+    public (Vec3 Own, Vec3 Other) Ends(GapAt at) => at.Ends(Side, Along, FaceY);
+}
+
+/// <summary>Measures the sides of fronts.</summary>
+internal static class FrontSides
+{
+    private static readonly Direction[] All = [Direction.Left, Direction.Right, Direction.Down, Direction.Up];
+
+    /// <summary>The opening's edge is where the carcase's front is: this much behind it counts, and no rabbet farther in.</summary>
+    private const double EdgeMm = 1;
+
+    /// <summary>The parts that keep a front's gaps: all of a door, the face alone of a drawer (its box runs inside).</summary>
+    public static IReadOnlyList<Shape> Own(InspectedPiece piece, Front front)
+    {
+        var face = piece.ShapesOf(front.Face);
+        return front.Motion == Motion.SlidesOut ? face : [.. face.Union(piece.Members(front.Group))];
+    }
+
+    /// <summary>The sides of a front for which something is wanted.</summary>
+    public static IEnumerable<FrontSide> Of(InspectedPiece piece, Front front)
+    {
+        var opening = piece.Opening(front.Opening);
+        var own = Own(piece, front);
+        if (own.Count == 0)
+            yield break;
+        foreach (var side in All)
+        {
+            if (front.Partner is { } partner && partner.Side == side)
+            {
+                if (ToPartner(piece, front, own, partner) is { } between)
+                    yield return between;
+            }
+            else if (Wanted(front.Wanted, side) is { } wanted)
+            {
+                yield return ToOpening(piece, front, own, opening, side, wanted);
+            }
+        }
+    }
+
+    private static FrontSide? ToPartner(InspectedPiece piece, Front front, IReadOnlyList<Shape> own, FrontPartner partner)
+    {
+        if (piece.Front(partner.Group) is not { } other)
+            return null;
+        var theirs = Own(piece, other);
+        var gap = Between(own, theirs, partner.Side, Shared(Depth(own), Depth(theirs)));
+        return new(front, partner.Side, partner.Gap, other.Face, partner.Group, gap, Around(own).Min.Y);
+    }
+
+    private static FrontSide ToOpening(
+        InspectedPiece piece,
+        Front front,
+        IReadOnlyList<Shape> own,
+        Opening opening,
+        Direction side,
+        Length wanted
+    )
+    {
+        var ids = Bounds(opening.Bounds, side);
+        var bounds = piece.ShapesOf(ids);
+        var along = side.Axis() == Axis.X ? Axis.Z : Axis.X;
+        SideGap? gap;
+        if (front.Hang == Hang.Inset && opening.AsMeasured is { } measured)
+        {
+            gap = SideGap.Measure(
+                Outline.Facing(own, side, along, null),
+                FoundOpening.Edge(piece.Grid, opening, measured, front, side),
+                Around(own).Centre().Along(side)
+            );
+        }
+        else if (bounds.Count == 0)
+        {
+            gap = null;
+        }
+        else if (front.Hang == Hang.Inset)
+        {
+            gap = Between(own, bounds, side, Shared(Depth(own), Depth(bounds)));
+        }
+        else
+        {
+            var edge = Depth(bounds).From;
+            gap = SideGap.Measure(
+                Outline.Facing(own, side, along, null),
+                Outline.Against(bounds, side, along, (edge, edge + (EdgeMm * piece.Grid.UnitsPerMm))),
+                Around(own).Centre().Along(side)
+            );
+        }
+        return new(front, side, wanted, ids, null, gap, Around(own).Min.Y);
+    }
+
+    /// <summary>The room between two sets of parts in a direction, within a layer of depth.</summary>
+    public static SideGap? Between(
+        IReadOnlyList<Shape> own,
+        IReadOnlyList<Shape> others,
+        Direction side,
+        (double From, double To)? slab
+    )
+    {
+        var along = side.Axis() == Axis.X ? Axis.Z : Axis.X;
+        return SideGap.Measure(
+            Outline.Facing(own, side, along, slab),
+            Outline.Against(others, side, along, slab),
+            Around(own).Centre().Along(side)
+        );
+    }
+
+    public static Box Around(IReadOnlyList<Shape> shapes) =>
+        shapes.Select(shape => shape.Box).Aggregate((a, b) => a.Around(b));
+
+    /// <summary>From the front to the back of some parts.</summary>
+    public static (double From, double To) Depth(IReadOnlyList<Shape> shapes)
+    {
+        var box = Around(shapes);
+        return (box.Min.Y, box.Max.Y);
+    }
+
+    /// <summary>The depth two have in common; null where one stands wholly before the other, so that all of both counts.</summary>
+    public static (double From, double To)? Shared((double From, double To) a, (double From, double To) b)
+    {
+        var shared = (From: Math.Max(a.From, b.From), To: Math.Min(a.To, b.To));
+        return shared.From < shared.To ? shared : null;
+    }
+
+    private static Length? Wanted(WantedSides wanted, Direction side) =>
+        side switch
+        {
+            Direction.Left => wanted.Left,
+            Direction.Right => wanted.Right,
+            Direction.Down => wanted.Bottom,
+            _ => wanted.Top,
+        };
+
+    public static IReadOnlyList<string> Bounds(OpeningBounds bounds, Direction side) =>
+        side switch
+        {
+            Direction.Left => bounds.Left,
+            Direction.Right => bounds.Right,
+            Direction.Down => bounds.Bottom,
+            _ => bounds.Top,
+        };
+}

@@ -1,0 +1,55 @@
+using Dryfit.Casework;
+using Dryfit.Solids;
+
+namespace Dryfit.Inspection;
+
+/// <summary>A part's solid with its points in the piece, worked out once: grid units.</summary>
+internal sealed class Shape
+{
+    public Shape(Part part)
+    {
+        Part = part;
+        var solid = part.Placed.Solid;
+        var frame = part.Placed.Frame;
+        var points = new Vec3[solid.Vertices.Count];
+        for (var i = 0; i < points.Length; i++)
+            points[i] = frame.ToWorld(solid.Vertices[i]);
+        Points = points;
+        Box = points.Length > 0 ? Boxes.Of(points) : new(frame.Origin, frame.Origin);
+    }
+
+    public Part Part { get; }
+
+    public IReadOnlyList<Vec3> Points { get; }
+
+    public Box Box { get; }
+
+    /// <summary>All triangles of the faces that look, wholly or at a slant, in a direction.</summary>
+    public IEnumerable<Triangle> Facing(Direction direction)
+    {
+        var solid = Part.Placed.Solid;
+        var frame = Part.Placed.Frame;
+        var unit = direction.Unit();
+        // The direction as the board sees it, so that each face costs one product.
+        var onBoard = new Vec3(Vec3.Dot(unit, frame.U), Vec3.Dot(unit, frame.V), Vec3.Dot(unit, frame.W));
+        foreach (var face in solid.Faces)
+        {
+            if (Vec3.Dot(face.Normal, onBoard) <= EdgeOn)
+                continue;
+            for (var t = face.FirstTriangle; t < face.FirstTriangle + face.TriangleCount; t++)
+            {
+                yield return new(
+                    Points[solid.Triangles[3 * t]],
+                    Points[solid.Triangles[(3 * t) + 1]],
+                    Points[solid.Triangles[(3 * t) + 2]]
+                );
+            }
+        }
+    }
+
+    /// <summary>A face seen edge-on has no part in an outline; unit normals carry rounding of about 1e-16.</summary>
+    private const double EdgeOn = 1e-9;
+}
+
+/// <summary>Three corners in the piece, grid units.</summary>
+internal readonly record struct Triangle(Vec3 A, Vec3 B, Vec3 C);

@@ -1,0 +1,26 @@
+using Dryfit.Measure;
+
+namespace Dryfit.Inspection;
+
+/// <summary>How far off a measured value may be before a check speaks, and why that much.</summary>
+internal static class Tolerance
+{
+    /// <summary>
+    /// 1/128 in (0.2 mm), for what is fitted: gaps, overlays, shoulders, play. It is half of the finest division of a
+    /// maker's rule (1/64 in), so a part cut to any mark of the rule is judged by that mark; and it is what a plane
+    /// shaving or two takes off. Common practice.
+    /// </summary>
+    public static Length Fitting { get; } = Length.FromInches(0, 1, 128);
+
+    /// <summary>
+    /// 1 mm, the line between a gap that one sees and planes, and a wrong number: no shop cuts so badly, and a gap as wide
+    /// as common practice makes it (1.6 to 3.2 mm) has then lost or gained a third at least. Common practice.
+    /// </summary>
+    public static Length WrongNumber { get; } = Length.FromMillimetres(1);
+
+    /// <summary>
+    /// 0.01 mm, for what is either so or not so: parts in each other's place, a slide's own window. It only covers what
+    /// the grid rounds where thirds and slanted cuts do not come out whole.
+    /// </summary>
+    public static Length Rounding { get; } = Length.FromMillimetres(new Rational(1, 100));
+}
