@@ -40,7 +40,7 @@ internal sealed class InspectedPiece
             members.Add(shape);
         }
         _tree = new([.. Shapes.Select(shape => shape.Box)]);
-        JoinedPairs = [.. piece.Joints.Select(joint => Pairing(joint.Receives, joint.Enters))];
+        JoinedPairs = piece.Joints.Select(joint => Pairing(joint.Receives, joint.Enters)).ToHashSet();
     }
 
     public Piece Piece { get; }

@@ -4,7 +4,7 @@ namespace Dryfit.Casework.Building;
 /// A phrase by which a maker means some parts or a unit: "left upper door rails" means every part whose name holds
 /// all of these words, in any order, plural or not.
 /// </summary>
-internal sealed class Namesake
+public sealed class Namesake
 {
     private readonly HashSet<string> _words;
 

@@ -1,6 +1,5 @@
 using Dryfit.Casework;
 using Dryfit.Findings;
-using Dryfit.Measure;
 using Dryfit.Solids;
 
 namespace Dryfit.Inspection;
@@ -136,7 +135,7 @@ internal sealed class Connected : ICheck
 
     private static string UnitName(InspectedPiece piece, List<Shape> body)
     {
-        var groups = body.Select(shape => shape.Part.Group).Distinct().ToList();
+        var groups = body.Select(shape => shape.Part.Group).Distinct(StringComparer.Ordinal).ToList();
         return groups.Count == 1
             ? piece.GroupName(groups[0])
             : string.Create(

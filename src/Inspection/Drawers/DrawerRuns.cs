@@ -253,7 +253,7 @@ internal sealed class DrawerRuns : ICheck
         {
             Kind = kind,
             Message = message,
-            Parts = [.. other is null ? ids : ids.Append(other).Distinct()],
+            Parts = PartIds.Together(ids, other is null ? [] : [other]),
             Place = parts[0].IsAsCut ? parts[0].Source : piece.Group(box.Front.Group)?.Source ?? parts[0].Source,
             Related = other is null ? [] : [piece.Shape(other).Part.Source],
         };

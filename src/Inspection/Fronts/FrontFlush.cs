@@ -74,7 +74,7 @@ internal sealed class FrontFlush : ICheck
             {
                 Kind = shy ? Shy : Proud,
                 Message = shy ? $"The {name} lies behind what is beside it." : $"The {name} stands out from what is beside it.",
-                Parts = [.. front.Face.Union(side)],
+                Parts = PartIds.Together(front.Face, side),
                 Place = piece.Group(front.Group)?.Source ?? part.Source,
                 Where = piece.ToSpace(
                     new Vec3(middle.X, beside.Min.Y, middle.Z),

@@ -4,7 +4,7 @@ using Dryfit.Measure;
 
 namespace Dryfit.Inspection;
 
-/// <summary>The gap on each side of every inset front, and between the doors of every pair.</summary>
+/// <summary>The gap on each side of every inset front, and between fronts with nothing between them.</summary>
 internal sealed class FrontGaps : ICheck
 {
     private const string GapSource =
@@ -63,13 +63,13 @@ internal sealed class FrontGaps : ICheck
             GapSource
         );
 
-    public string Name => "gaps around inset fronts and between doors";
+    public string Name => "gaps around inset fronts, in pairs and in stacks";
 
     public string Of => "gaps";
 
     public string How =>
         "Each side of an inset front is measured against the parts around its opening (or the opening as measured, where "
-        + "the recipe gives it), and the doors of a pair against each other: smallest and largest, over the depth they "
+        + "the recipe gives it), and the doors of a pair or the drawers of a stack against each other: smallest and largest, over the depth they "
         + "have in common. Within 1/128 in (0.2 mm) of what was wanted nothing is said; from 1 mm on the number is "
         + "taken to be wrong and stops the saw, as does a gap of nothing.";
 
@@ -85,9 +85,9 @@ internal sealed class FrontGaps : ICheck
             var sides = FrontSides.Of(piece, front).ToList();
             foreach (var side in sides)
             {
-                var isGap = front.Hang == Hang.Inset || side.Partner is not null;
-                // The gap of a pair belongs to both doors: it is measured and told once, from the one named first.
-                if (!isGap || side.Gap is not { } gap || (side.Partner is { } partner && !IsFirst(piece, front, partner)))
+                var isGap = front.Hang == Hang.Inset || side.Neighbour is not null;
+                // A gap between two fronts belongs to both: it is measured and told once, from the one named first.
+                if (!isGap || side.Gap is not { } gap || (side.Neighbour is { } neighbour && !IsFirst(piece, front, neighbour)))
                     continue;
                 covered++;
                 if (Judge(piece, gap, side.Wanted) is { } kind)
@@ -97,13 +97,13 @@ internal sealed class FrontGaps : ICheck
         return new(covered, findings);
     }
 
-    private static bool IsFirst(InspectedPiece piece, Front front, string partner)
+    private static bool IsFirst(InspectedPiece piece, Front front, string neighbour)
     {
         foreach (var one in piece.Piece.Fronts)
         {
             if (one.Group == front.Group)
                 return true;
-            if (one.Group == partner)
+            if (one.Group == neighbour)
                 return false;
         }
         return true;
@@ -135,8 +135,8 @@ internal sealed class FrontGaps : ICheck
         var worst = kind == TooWide || (kind == Tapers && Leans(piece, gap, side.Wanted)) ? gap.Largest : gap.Smallest;
         var (own, other) = side.Ends(gap.Shown(worst, piece.ToUnits(Tolerance.Fitting)));
         var name = piece.GroupName(side.Front.Group);
-        var place = side.Partner is { } partner
-            ? $"between the {name} and the {piece.GroupName(partner)}"
+        var place = side.Neighbour is { } neighbour
+            ? $"between the {name} and the {piece.GroupName(neighbour)}"
             : $"at the {side.Word} of the {name}";
         var doubted = Doubted(piece, side).ToList();
         var first = doubted.Count > 0 ? doubted : [piece.Shape(side.Front.Face[0]).Part];
@@ -144,7 +144,7 @@ internal sealed class FrontGaps : ICheck
         {
             Kind = kind,
             Message = Says(kind, place),
-            Parts = [.. first.Select(part => part.Id).Union(side.Front.Face).Union(side.Faces)],
+            Parts = PartIds.Together(first.Select(part => part.Id), side.Front.Face, side.Faces),
             Place = doubted.Count > 0 ? doubted[0].Source : piece.Group(side.Front.Group)?.Source ?? first[0].Source,
             Related = [piece.Opening(side.Front.Opening).Source],
             Where = piece.ToSpace(other, own),
@@ -158,7 +158,7 @@ internal sealed class FrontGaps : ICheck
     }
 
     private static bool IsAsFound(InspectedPiece piece, FrontSide side) =>
-        side.Partner is null && piece.Opening(side.Front.Opening).AsMeasured is not null;
+        side.Neighbour is null && piece.Opening(side.Front.Opening).AsMeasured is not null;
 
     private static bool Leans(InspectedPiece piece, SideGap gap, Length wanted) =>
         piece.ToLength(gap.Largest.Gap) - wanted > wanted - piece.ToLength(gap.Smallest.Gap);
@@ -166,7 +166,7 @@ internal sealed class FrontGaps : ICheck
     private static IEnumerable<Part> Doubted(InspectedPiece piece, FrontSide side)
     {
         var own = FrontRemedy.Doubted(piece, side.Front, side.Side.Axis());
-        return side.Partner is { } partner && piece.Front(partner) is { } other
+        return side.Neighbour is { } neighbour && piece.Front(neighbour) is { } other
             ? own.Concat(FrontRemedy.Doubted(piece, other, side.Side.Axis()))
             : own;
     }

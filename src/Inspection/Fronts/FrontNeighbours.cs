@@ -5,7 +5,7 @@ using Dryfit.Solids;
 
 namespace Dryfit.Inspection;
 
-/// <summary>The room between fronts that hang beside or over each other without being a pair.</summary>
+/// <summary>The room between fronts of different openings that hang beside or over each other.</summary>
 internal sealed class FrontNeighbours : ICheck
 {
     /// <summary>1 mm: what hinges settle and edges carry paint; 3 mm is usual between frameless fronts.</summary>
@@ -33,9 +33,9 @@ internal sealed class FrontNeighbours : ICheck
     public string Of => "pairs of fronts";
 
     public string How =>
-        "Fronts that hang side by side or over each other in one depth, and are no pair, are measured against each other. "
-        + "What is wanted there follows from the overlays, which are judged by themselves; here they must only stay apart "
-        + "by 1 mm.";
+        "Fronts of different openings that hang side by side or over each other in one depth are measured against each "
+        + "other. What is wanted there follows from their overlays, which are judged by themselves; here they must only "
+        + "stay apart by 1 mm.";
 
     public IReadOnlyList<FindingKind> Kinds { get; } = [Touch, Close];
 
@@ -52,7 +52,7 @@ internal sealed class FrontNeighbours : ICheck
         {
             foreach (var j in tree.Touching(boxes[i].Grown(reach)))
             {
-                if (j <= i || fronts[i].Partner?.Group == fronts[j].Group)
+                if (j <= i || fronts[i].Neighbours.Any(n => n.Group == fronts[j].Group))
                     continue;
                 if (FrontSides.Shared(FrontSides.Depth(own[i]), FrontSides.Depth(own[j])) is not { } slab)
                     continue;
@@ -103,7 +103,7 @@ internal sealed class FrontNeighbours : ICheck
         {
             Kind = kind,
             Message = kind == Touch ? $"There is no room between {names}." : $"There is hardly any room between {names}.",
-            Parts = [.. one.Face.Union(other.Face)],
+            Parts = PartIds.Together(one.Face, other.Face),
             Place = piece.Group(one.Group)?.Source ?? part.Source,
             Related = piece.Group(other.Group) is { } group ? [group.Source] : [],
             Where = piece.ToSpace(own, theirs),

@@ -73,7 +73,7 @@ internal sealed class FrontOverlays : ICheck
             var sides = FrontSides.Of(piece, front).ToList();
             foreach (var side in sides)
             {
-                if (side.Partner is not null || side.Gap is not { } gap)
+                if (side.Neighbour is not null || side.Gap is not { } gap)
                     continue;
                 covered++;
                 if (Judge(piece, gap, side.Wanted) is { } kind)
@@ -111,7 +111,7 @@ internal sealed class FrontOverlays : ICheck
         {
             Kind = kind,
             Message = Says(kind, side.Word, name),
-            Parts = [.. first.Select(part => part.Id).Union(side.Front.Face).Union(side.Faces)],
+            Parts = PartIds.Together(first.Select(part => part.Id), side.Front.Face, side.Faces),
             Place = doubted.Count > 0 ? doubted[0].Source : piece.Group(side.Front.Group)?.Source ?? first[0].Source,
             Related = [piece.Opening(side.Front.Opening).Source],
             Where = piece.ToSpace(other, own),

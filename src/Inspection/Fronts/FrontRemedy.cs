@@ -13,7 +13,7 @@ internal static class FrontRemedy
         if (side.Gap is not { } gap)
             return Length.Zero;
         // An overlap wanted is a gap below zero.
-        var wanted = side is { Front.Hang: Hang.Overlay, Partner: null } ? -side.Wanted : side.Wanted;
+        var wanted = side is { Front.Hang: Hang.Overlay, Neighbour: null } ? -side.Wanted : side.Wanted;
         var narrowest = piece.ToLength(gap.Smallest.Gap) - wanted;
         var widest = piece.ToLength(gap.Largest.Gap) - wanted;
         if (narrowest < -Tolerance.Fitting)
@@ -32,10 +32,10 @@ internal static class FrontRemedy
             return new($"Plane or recut the edge of the {name} to follow what it meets.", Sure: false);
 
         var across = opposite is null ? Length.Zero : Off(piece, opposite);
-        if (side.Partner is { } partner && across == Length.Zero)
+        if (side.Neighbour is { } neighbour && across == Length.Zero)
         {
             return new(
-                $"Make the {name} or the {piece.GroupName(partner)} {piece.Say(Length.Abs(off))} {Comparative(side.Side, off)}, or share it between them.",
+                $"Make the {name} or the {piece.GroupName(neighbour)} {piece.Say(Length.Abs(off))} {Comparative(side.Side, off)}, or share it between them.",
                 Sure: false
             );
         }

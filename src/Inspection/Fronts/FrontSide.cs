@@ -5,9 +5,9 @@ using Dryfit.Solids;
 namespace Dryfit.Inspection;
 
 /// <summary>One side of a front: what it faces there, the room measured between the two, and what was wanted.</summary>
-/// <param name="Wanted">The gap wanted (inset, or to a partner) or the lap wanted (overlaid).</param>
+/// <param name="Wanted">The gap wanted (inset, or to a neighbour) or the lap wanted (overlaid).</param>
 /// <param name="Faces">Ids of the parts on the other side of the gap.</param>
-/// <param name="Partner">Group of the other door where this is the gap between a pair; null elsewhere.</param>
+/// <param name="Neighbour">Group of the other front where nothing stands between the two; null elsewhere.</param>
 /// <param name="Gap">The room from the front's edge outward; an overlaid front laps over by as much as this is below zero.
 /// Null where the two have no course in common.</param>
 /// <param name="FaceY">Where the front's face lies, front to back, grid units.</param>
@@ -16,7 +16,7 @@ internal sealed record FrontSide(
     Direction Side,
     Length Wanted,
     IReadOnlyList<string> Faces,
-    string? Partner,
+    string? Neighbour,
     SideGap? Gap,
     double FaceY
 )
@@ -61,25 +61,28 @@ internal static class FrontSides
             yield break;
         foreach (var side in All)
         {
-            if (front.Partner is { } partner && partner.Side == side)
-            {
-                if (ToPartner(piece, front, own, partner) is { } between)
-                    yield return between;
-            }
-            else if (Wanted(front.Wanted, side) is { } wanted)
-            {
+            if (Wanted(front.Wanted, side) is { } wanted)
                 yield return ToOpening(piece, front, own, opening, side, wanted);
+            foreach (var neighbour in front.Neighbours.Where(neighbour => neighbour.Side == side))
+            {
+                if (ToNeighbour(piece, front, own, neighbour) is { } between)
+                    yield return between;
             }
         }
     }
 
-    private static FrontSide? ToPartner(InspectedPiece piece, Front front, IReadOnlyList<Shape> own, FrontPartner partner)
+    private static FrontSide? ToNeighbour(
+        InspectedPiece piece,
+        Front front,
+        IReadOnlyList<Shape> own,
+        FrontNeighbour neighbour
+    )
     {
-        if (piece.Front(partner.Group) is not { } other)
+        if (piece.Front(neighbour.Group) is not { } other)
             return null;
         var theirs = Own(piece, other);
-        var gap = Between(own, theirs, partner.Side, Shared(Depth(own), Depth(theirs)));
-        return new(front, partner.Side, partner.Gap, other.Face, partner.Group, gap, Around(own).Min.Y);
+        var gap = Between(own, theirs, neighbour.Side, Shared(Depth(own), Depth(theirs)));
+        return new(front, neighbour.Side, neighbour.Gap, other.Face, neighbour.Group, gap, Around(own).Min.Y);
     }
 
     private static FrontSide ToOpening(

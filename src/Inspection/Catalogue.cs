@@ -1,0 +1,52 @@
+using Dryfit.Findings;
+
+namespace Dryfit.Inspection;
+
+/// <summary>All checks in the order in which they are told of, what they can find, and what is not checked yet.</summary>
+public static class Catalogue
+{
+    private const string NotMade = "not made yet: look yourself";
+
+    /// <summary>Every check there is. A new one is a file of its own and a line here.</summary>
+    internal static IReadOnlyList<ICheck> Checks { get; } =
+    [
+        new FrontGaps(),
+        new FrontOverlays(),
+        new FrontNeighbours(),
+        new FrontFlush(),
+        new JointMeets(),
+        new LooseFit(),
+        new PartsOverlap(),
+        new Connected(),
+        new DrawerRuns(),
+    ];
+
+    /// <summary>Every kind of finding, in the order of the checks.</summary>
+    public static IReadOnlyList<FindingKind> All { get; } =
+    [.. Checks.SelectMany(check => check.Kinds), .. Accepted.Kinds];
+
+    /// <summary>What a maker might think is checked, and is not.</summary>
+    internal static IReadOnlyList<CheckRun> NotChecked { get; } =
+    [
+        CheckRun.Left("contact without a joint", NotMade),
+        CheckRun.Left("tongues and panels that rattle in their thickness", NotMade),
+        CheckRun.Left("gaps that trim should cover", NotMade),
+        CheckRun.Left("stock thicker or thinner than its actual thickness says", NotMade),
+        CheckRun.Left("swing of doors and travel of drawers, with their pulls", NotMade),
+        CheckRun.Left("hinges and borings: how many, against edges, shelves and each other", NotMade),
+        CheckRun.Left("shelves that go in past frame, doors and hinges", NotMade),
+        CheckRun.Left("bays and lines that should be alike", NotMade),
+        CheckRun.Left("backs, panels and glass that can go in and come out again", NotMade),
+        CheckRun.Left("a cut list written by hand against the model", NotMade),
+        CheckRun.Left("fastenings and raw edges that show", NotMade),
+        CheckRun.Left("strength and sag of shelves, rails, legs and doors", NotMade),
+        CheckRun.Left("tip-over and wall fixing: tall pieces and drawer pieces need a fixing by local rules", NotMade),
+        CheckRun.Left("hanging on walls", NotMade),
+        CheckRun.Left("racking", NotMade),
+        CheckRun.Left("movement of solid wood with the seasons", NotMade),
+        CheckRun.Left("limits of machines, and pieces too small to cut safely", NotMade),
+        CheckRun.Left("whether the stock can be had", NotMade),
+        CheckRun.Left("order of assembly and of finishing", NotMade),
+        CheckRun.Left("the way in: doors, stairs, standing up under the ceiling", NotMade),
+    ];
+}

@@ -1,0 +1,35 @@
+using Dryfit.Casework;
+using Dryfit.Findings;
+
+namespace Dryfit.Inspection;
+
+/// <summary>The stage's door: a finished piece goes in, what was found on its solids comes out.</summary>
+public static class Inspector
+{
+    /// <summary>Runs every check on a piece. The piece is not changed; the same piece gives the same report.</summary>
+    public static Report Inspect(Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        var inspected = new InspectedPiece(piece);
+        var outcomes = Catalogue.Checks.Select(check => (Check: check, Outcome: check.Run(inspected))).ToList();
+        var found = Explained.LeaveOut([.. outcomes.SelectMany(run => run.Outcome.Findings)]);
+        return new(
+            InOrder(Accepted.Mark(piece, [.. found])),
+            [
+                .. outcomes.Select(run => CheckRun.Over(run.Check.Name, run.Outcome.Covered, run.Check.Of)),
+                .. Catalogue.NotChecked,
+            ]
+        );
+    }
+
+    /// <summary>The gravest first, then by their place in the recipe, then as the checks found them.</summary>
+    private static IReadOnlyList<Finding> InOrder(IEnumerable<Finding> findings) =>
+        [
+            .. findings
+                .OrderByDescending(finding => finding.Kind.Severity)
+                .ThenBy(finding => finding.Place is null)
+                .ThenBy(finding => finding.Place?.File, StringComparer.Ordinal)
+                .ThenBy(finding => finding.Place?.Line)
+                .ThenBy(finding => finding.Place?.Column),
+        ];
+}

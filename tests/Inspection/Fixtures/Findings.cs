@@ -1,0 +1,33 @@
+using Dryfit.Findings;
+using Dryfit.Measure;
+
+namespace Dryfit.Inspection.Tests;
+
+/// <summary>What tests ask of a report.</summary>
+internal static class FindingsAsked
+{
+    public static Finding Only(this Report report, FindingKind kind)
+    {
+        Assert.Equal([kind.Id], report.Findings.Select(finding => finding.Kind.Id));
+        return report.Findings[0];
+    }
+
+    /// <summary>The one finding of a kind, whatever else there is.</summary>
+    public static Finding The(this Report report, FindingKind kind) =>
+        Assert.Single(report.Findings, finding => finding.Kind == kind);
+
+    public static void IsClean(this Report report) => Assert.Equal([], report.Findings.Select(Told));
+
+    public static Length Length(this Finding finding) => Assert.IsType<MeasuredLength>(finding.Measured).Value;
+
+    public static MeasuredVolume Volume(this Finding finding) => Assert.IsType<MeasuredVolume>(finding.Measured);
+
+    public static string Told(this Finding finding) => $"{finding.Kind.Id}: {finding.Message} {finding.Measured}";
+
+    public static void IsAt(this Finding finding, (double X, double Z) from, (double X, double Z) to)
+    {
+        Assert.NotNull(finding.Where);
+        Assert.Equal(from, (finding.Where.From.XMm, finding.Where.From.ZMm));
+        Assert.Equal(to, (finding.Where.To.XMm, finding.Where.To.ZMm));
+    }
+}
