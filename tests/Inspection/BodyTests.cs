@@ -46,7 +46,7 @@ public sealed class BodyTests
         bench.Unfit("hinge");
         var finding = bench.Inspect().Only(Connected.UnitLoose);
         Assert.Equal("The door is tied to nothing.", finding.Message);
-        Assert.Equal(4, finding.Parts.Count);
+        Assert.Equal(5, finding.Parts.Count);
     }
 
     [Fact]

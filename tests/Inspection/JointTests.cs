@@ -8,7 +8,7 @@ public sealed class JointTests
 {
     [Theory]
     [InlineData(0.19, null)]
-    [InlineData(0.21, "joint-open")]
+    [InlineData(0.225, "joint-open")]
     [InlineData(8, "joint-open")]
     public void Shoulder_must_close(double open, string? kind)
     {

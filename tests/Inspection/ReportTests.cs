@@ -87,7 +87,9 @@ public sealed class ReportTests
     {
         var bench = new Cupboard { DoorWidth = 393, PanelWidth = 289 }.OnBench();
         Assert.Equal("Make the door 3 mm wider.", bench.Inspect().Findings[0].Remedy?.Text);
+
+        bench = new Cupboard { DoorWidth = 396 - 3.175m, PanelWidth = 292 - 3.175m }.OnBench();
         bench.Format = LengthFormat.Inches;
-        Assert.Equal("Make the door 1/8- in wider.", bench.Inspect().Findings[0].Remedy?.Text);
+        Assert.Equal("Make the door 1/8 in wider.", bench.Inspect().Findings[0].Remedy?.Text);
     }
 }

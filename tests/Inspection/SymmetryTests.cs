@@ -100,7 +100,9 @@ public sealed class SymmetryTests
         var ends = new[] { (X: from.XMm * way, Z: from.ZMm), (X: to.XMm * way, Z: to.ZMm) }
             .Select(end => FormattableString.Invariant($"{end.X + 0.0:0.000},{end.Z + 0.0:0.000}"))
             .Order(StringComparer.Ordinal);
-        return $"{finding.Kind.Id} {finding.Measured} {finding.Wanted} {string.Join(' ', ends)}";
+        // A loose panel is shown at its tightest edge, and at either where both are alike.
+        var place = new LooseFit().Kinds.Contains(finding.Kind) ? "" : string.Join(' ', ends);
+        return $"{finding.Kind.Id} {finding.Measured} {finding.Wanted} {place}";
     }
 
     private static List<string> Sorted(IEnumerable<string> lines) => [.. lines.Order(StringComparer.Ordinal)];

@@ -42,7 +42,9 @@ internal sealed class Connected : ICheck
         if (bodies.Count == 0)
             return new(0, []);
         var floor = piece.Shapes.Min(shape => shape.Box.Min.Z);
-        var main = bodies.MaxBy(body => body.Count)!;
+        // What all else must be tied to: the largest body that is no front.
+        var main =
+            bodies.Where(body => !IsFront(piece, body)).MaxBy(body => body.Count) ?? bodies.MaxBy(body => body.Count)!;
 
         var standing = bodies.ConvertAll(body => body == main);
         for (var changed = true; changed; )
@@ -76,6 +78,9 @@ internal sealed class Connected : ICheck
         }
         return heaps.All();
     }
+
+    private static bool IsFront(InspectedPiece piece, List<Shape> body) =>
+        body.TrueForAll(shape => piece.Group(shape.Part.Group)?.Kind is GroupKind.Door or GroupKind.Drawer);
 
     private static bool MayStandAlone(InspectedPiece piece, List<Shape> body) =>
         body.Exists(shape =>

@@ -64,7 +64,8 @@ internal sealed class DrawerBox
                 continue;
             foreach (var part in Parts)
             {
-                if (!part.Box.Grown(way, cap).Touches(other.Box))
+                // What shares the box's place is told as an overlap; it is not over, under or behind.
+                if (!part.Box.Grown(way, cap).Touches(other.Box) || _piece.Overlap(part, other) is not null)
                     continue;
                 if (
                     Pair.GapAlong(part.Part.Placed, other.Part.Placed, way.Unit(), cap) is { } gap

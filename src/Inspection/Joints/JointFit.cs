@@ -40,6 +40,10 @@ internal sealed record JointFit(Joint Joint, Shape Receives, Shape Enters, Overl
     /// <summary>The size of what is shared, along the way in.</summary>
     public double Deep(Overlap shared) => shared.Bounds.Size(Joint.Into.Axis());
 
+    /// <summary>The thinnest side of what is shared: how much too thick a part is for its groove.</summary>
+    public static double Thin(Overlap shared) =>
+        Math.Min(shared.Bounds.Size(Axis.X), Math.Min(shared.Bounds.Size(Axis.Y), shared.Bounds.Size(Axis.Z)));
+
     public static JointFit Measure(InspectedPiece piece, Joint joint)
     {
         var receives = piece.Shape(joint.Receives);
@@ -60,7 +64,7 @@ internal sealed record JointFit(Joint Joint, Shape Receives, Shape Enters, Overl
     private static double FindReach(Shape receives, Shape enters, Direction into)
     {
         var reach = double.MinValue;
-        foreach (var triangle in enters.Facing(into))
+        foreach (var triangle in enters.Facing(into, Shape.AtAnySlant))
         {
             if (Beside(triangle, receives.Box, into.Axis(), 0))
                 reach = Math.Max(reach, Far(triangle, into));
@@ -74,14 +78,14 @@ internal sealed record JointFit(Joint Joint, Shape Receives, Shape Enters, Overl
 
         // A hollow body has walls behind the entering part too: whatever ends behind it does not receive it.
         var behind = double.MinValue;
-        foreach (var triangle in receives.Facing(into))
+        foreach (var triangle in receives.Facing(into, Shape.AtAnySlant))
         {
             if (Far(triangle, into) <= rear + Skin && Beside(triangle, enters.Box, into.Axis(), 0))
                 behind = Math.Max(behind, Far(triangle, into));
         }
 
         double? mouth = null;
-        foreach (var triangle in receives.Facing(into.Opposite()))
+        foreach (var triangle in receives.Facing(into.Opposite(), Shape.AtAnySlant))
         {
             var at = -Far(triangle, into.Opposite());
             if (at >= behind && at < (mouth ?? double.MaxValue) && Beside(triangle, enters.Box, into.Axis(), lip))

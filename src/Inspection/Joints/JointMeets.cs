@@ -141,7 +141,7 @@ internal sealed class JointMeets : ICheck
             ),
         };
         if (kind == TooThick)
-            deep = piece.ToLength(shared.Depth);
+            deep = piece.ToLength(JointFit.Thin(shared));
         return Tell(piece, fit, kind, message) with
         {
             Measured = new MeasuredVolume("overlap", piece.Grid.ToCubicMm(shared.Volume), deep),

@@ -175,7 +175,7 @@ internal sealed class LooseFit : ICheck
             Measured = new MeasuredVolume(
                 "overlap",
                 piece.Grid.ToCubicMm(shared.Volume),
-                piece.ToLength(shared.Depth)
+                piece.ToLength(JointFit.Thin(shared))
             ),
             Wanted = Wanted.Exactly(Length.Zero),
             Remedy = new("Measure the stuff itself, and cut the groove to it.", Sure: false),

@@ -58,7 +58,7 @@ internal sealed class Outline
         Span<Vec3> corners = stackalloc Vec3[8];
         foreach (var shape in shapes)
         {
-            foreach (var triangle in shape.Facing(looking))
+            foreach (var triangle in shape.Facing(looking, Shape.AsAnEdge))
             {
                 var count = Clip(triangle, third, slab, corners);
                 for (var i = 0; i < count; i++)

@@ -24,8 +24,15 @@ internal sealed class Shape
 
     public Box Box { get; }
 
-    /// <summary>All triangles of the faces that look, wholly or at a slant, in a direction.</summary>
-    public IEnumerable<Triangle> Facing(Direction direction)
+    /// <summary>A face seen edge-on looks no way at all; unit normals carry rounding of about 1e-16.</summary>
+    public const double AtAnySlant = 1e-9;
+
+    /// <summary>Within some 41 degrees: a face at 45 degrees is a chamfer or a corner, and no edge of either side.</summary>
+    public const double AsAnEdge = 0.75;
+
+    /// <summary>All triangles of the faces that look in a direction.</summary>
+    /// <param name="atLeast">How squarely: the cosine of the angle between normal and direction must be above it.</param>
+    public IEnumerable<Triangle> Facing(Direction direction, double atLeast)
     {
         var solid = Part.Placed.Solid;
         var frame = Part.Placed.Frame;
@@ -34,7 +41,7 @@ internal sealed class Shape
         var onBoard = new Vec3(Vec3.Dot(unit, frame.U), Vec3.Dot(unit, frame.V), Vec3.Dot(unit, frame.W));
         foreach (var face in solid.Faces)
         {
-            if (Vec3.Dot(face.Normal, onBoard) <= EdgeOn)
+            if (Vec3.Dot(face.Normal, onBoard) <= atLeast)
                 continue;
             for (var t = face.FirstTriangle; t < face.FirstTriangle + face.TriangleCount; t++)
             {
@@ -46,9 +53,6 @@ internal sealed class Shape
             }
         }
     }
-
-    /// <summary>A face seen edge-on has no part in an outline; unit normals carry rounding of about 1e-16.</summary>
-    private const double EdgeOn = 1e-9;
 }
 
 /// <summary>Three corners in the piece, grid units.</summary>
