@@ -48,7 +48,11 @@ internal static class Accepted
             else if (marked[meant[0]].Kind.ConcernsSafety)
             {
                 marked.Add(
-                    Note(NotForSafety, $"'{accepted.Kind}' concerns people's safety and is not accepted away.", accepted)
+                    Note(
+                        NotForSafety,
+                        $"'{accepted.Kind}' concerns people's safety and is not accepted away.",
+                        accepted
+                    )
                 );
             }
             else

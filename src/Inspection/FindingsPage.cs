@@ -12,8 +12,12 @@ public static class FindingsPage
         var page = new StringBuilder();
         page.Append("# What the dry fit finds\n\n");
         page.Append("Everything here is measured on the solid parts, by code that does not know what sized them.\n");
-        page.Append("*Stop*: do not cut. *Warn*: look before cutting. *Note*: worth knowing. A finding can be accepted in the\n");
-        page.Append("recipe by its id with a reason; it still prints. What concerns people's safety cannot be accepted.\n");
+        page.Append(
+            "*Stop*: do not cut. *Warn*: look before cutting. *Note*: worth knowing. A finding can be accepted in the\n"
+        );
+        page.Append(
+            "recipe by its id with a reason; it still prints. What concerns people's safety cannot be accepted.\n"
+        );
         foreach (var check in Catalogue.Checks)
         {
             page.Append("\n## ").Append(Capital(check.Name)).Append("\n\n").Append(check.How).Append("\n\n");

@@ -68,7 +68,13 @@ public sealed class BodyTests
         var bench = Cupboard.Sound();
         bench.Group("chest", GroupKind.KeptCarcase);
         var bottom = (decimal)z;
-        bench.Add("old-chest", Role.Kept, "chest", Box(-40, 0, bottom, 440, 300, bottom + 400), Box(-20, 0, bottom + 20, 420, 280, bottom + 380));
+        bench.Add(
+            "old-chest",
+            Role.Kept,
+            "chest",
+            Box(-40, 0, bottom, 440, 300, bottom + 400),
+            Box(-20, 0, bottom + 20, 420, 280, bottom + 380)
+        );
         bench.Change("old-chest", board => board with { IsKept = true });
         var report = bench.Inspect();
         Assert.Equal(stands ? [] : [Connected.PartLoose], report.Findings.Select(finding => finding.Kind));

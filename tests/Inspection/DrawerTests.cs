@@ -15,7 +15,9 @@ public sealed class DrawerTests
     [InlineData(13.6, "drawer-too-narrow-for-its-slides")]
     public void Room_at_the_side_keeps_to_the_slides_own_window(double room, string? kind)
     {
-        var report = new Chest { BoxLeft = (decimal)room }.OnBench().Inspect();
+        var report = new Chest { BoxLeft = (decimal)room }
+            .OnBench()
+            .Inspect();
         Assert.Equal(kind is null ? [] : [kind], report.Findings.Select(finding => finding.Kind.Id));
         if (kind is not null)
         {
@@ -27,7 +29,9 @@ public sealed class DrawerTests
     [Fact]
     public void Box_too_wide_is_to_be_narrower_by_what_both_slides_lack()
     {
-        var report = new Chest { BoxLeft = 10.7m, BoxRight = 389.3m }.OnBench().Inspect();
+        var report = new Chest { BoxLeft = 10.7m, BoxRight = 389.3m }
+            .OnBench()
+            .Inspect();
         Assert.Equal(2, report.Findings.Count);
         Assert.All(
             report.Findings,
@@ -38,7 +42,9 @@ public sealed class DrawerTests
     [Fact]
     public void Box_out_of_the_middle_is_to_be_moved()
     {
-        var report = new Chest { BoxLeft = 12, BoxRight = 386 }.OnBench().Inspect();
+        var report = new Chest { BoxLeft = 12, BoxRight = 386 }
+            .OnBench()
+            .Inspect();
         Assert.Equal(
             [DrawerRuns.TooSlack.Id, DrawerRuns.TooTight.Id],
             report.Findings.Select(finding => finding.Kind.Id).Order(StringComparer.Ordinal)
@@ -53,7 +59,9 @@ public sealed class DrawerTests
     [InlineData(201, "drawer-lacks-room-above")]
     public void Box_has_room_above(double top, string? kind)
     {
-        var report = new Chest { BoxTop = (decimal)top }.OnBench().Inspect();
+        var report = new Chest { BoxTop = (decimal)top }
+            .OnBench()
+            .Inspect();
         Assert.Equal(kind is null ? [] : [kind], report.Findings.Select(finding => finding.Kind.Id));
         if (kind is not null)
             Assert.Equal(Mm(200 - (decimal)top), report.Findings[0].Length());
@@ -64,7 +72,9 @@ public sealed class DrawerTests
     [InlineData(11.9, "drawer-lacks-room-below")]
     public void Box_has_room_below(double bottom, string? kind)
     {
-        var report = new Chest { BoxBottom = (decimal)bottom }.OnBench().Inspect();
+        var report = new Chest { BoxBottom = (decimal)bottom }
+            .OnBench()
+            .Inspect();
         Assert.Equal(kind is null ? [] : [kind], report.Findings.Select(finding => finding.Kind.Id));
     }
 
@@ -75,7 +85,9 @@ public sealed class DrawerTests
     [InlineData(269.9, "drawer-shorter-than-its-slides")]
     public void Box_is_as_long_as_its_slides_and_clear_of_the_back(double back, string? kind)
     {
-        var report = new Chest { BoxBack = (decimal)back }.OnBench().Inspect();
+        var report = new Chest { BoxBack = (decimal)back }
+            .OnBench()
+            .Inspect();
         Assert.Equal(kind is null ? [] : [kind], report.Findings.Select(finding => finding.Kind.Id));
     }
 

@@ -13,7 +13,10 @@ public sealed class FrontGapTests
     {
         var report = Cupboard.Sound().Inspect();
         report.IsClean();
-        Assert.Equal(4, report.Checks.Single(check => check.Name.StartsWith("gaps around", StringComparison.Ordinal)).Covered);
+        Assert.Equal(
+            4,
+            report.Checks.Single(check => check.Name.StartsWith("gaps around", StringComparison.Ordinal)).Covered
+        );
     }
 
     [Fact]
@@ -60,14 +63,19 @@ public sealed class FrontGapTests
     public void Gap_is_judged_by_how_far_it_is_off(double off, string? kind)
     {
         var by = (decimal)off;
-        var report = new Cupboard { DoorWidth = 396 - by, PanelWidth = 292 - by }.OnBench().Inspect();
+        var report = new Cupboard { DoorWidth = 396 - by, PanelWidth = 292 - by }
+            .OnBench()
+            .Inspect();
         Assert.Equal(kind is null ? [] : [kind], report.Findings.Select(finding => finding.Kind.Id));
     }
 
     [Fact]
     public void Door_that_overlaps_its_frame_is_told_once_with_what_it_lacks()
     {
-        var finding = new Cupboard { DoorHeight = 603, PanelHeight = 499 }.OnBench().Inspect().Only(FrontGaps.Binds);
+        var finding = new Cupboard { DoorHeight = 603, PanelHeight = 499 }
+            .OnBench()
+            .Inspect()
+            .Only(FrontGaps.Binds);
         Assert.Equal(Mm(-5), finding.Length());
         Assert.Equal("Make the door 7 mm shorter.", finding.Remedy?.Text);
     }
@@ -75,7 +83,9 @@ public sealed class FrontGapTests
     [Fact]
     public void Door_hung_out_of_the_middle_is_to_be_moved_not_recut()
     {
-        var report = new Cupboard { DoorLeft = 3.5m }.OnBench().Inspect();
+        var report = new Cupboard { DoorLeft = 3.5m }
+            .OnBench()
+            .Inspect();
         Assert.Equal(
             [FrontGaps.TooNarrow.Id, FrontGaps.TooWide.Id],
             report.Findings.Select(finding => finding.Kind.Id).Order(StringComparer.Ordinal)
@@ -120,12 +130,7 @@ public sealed class FrontGapTests
         var bench = Cupboard.Sound();
         bench.Change(
             "right-frame-stile",
-            board =>
-                board with
-                {
-                    Extent = Box(385, 0, -40, 440, 60, 640),
-                    Cuts = [Box(385, 0, -40, 400, 20, 640)],
-                }
+            board => board with { Extent = Box(385, 0, -40, 440, 60, 640), Cuts = [Box(385, 0, -40, 400, 20, 640)] }
         );
         bench.Unjoin("bottom-frame-rail", "right-frame-stile");
         bench.Unjoin("top-frame-rail", "right-frame-stile");
@@ -167,7 +172,9 @@ public sealed class FrontGapTests
     [InlineData(0.3, "front-shy")]
     public void Inset_door_is_flush_proud_or_shy(double y, string? kind)
     {
-        var report = new Cupboard { DoorY = (decimal)y }.OnBench().Inspect();
+        var report = new Cupboard { DoorY = (decimal)y }
+            .OnBench()
+            .Inspect();
         Assert.Equal(kind is null ? [] : [kind], report.Findings.Select(finding => finding.Kind.Id));
         if (kind is not null)
             Assert.Equal(Mm((decimal)Math.Abs(y)), report.Findings[0].Length());

@@ -30,7 +30,9 @@ public sealed class JointTests
     [InlineData(0, "joint-barely-holds")]
     public void Tenon_must_reach_its_depth(double tenon, string? kind)
     {
-        var report = new Cupboard { Tenon = (decimal)tenon }.OnBench().Inspect();
+        var report = new Cupboard { Tenon = (decimal)tenon }
+            .OnBench()
+            .Inspect();
         Assert.Equal(
             kind is null ? [] : Enumerable.Repeat(kind, 4),
             report.Findings.Select(finding => finding.Kind.Id)
@@ -42,7 +44,9 @@ public sealed class JointTests
     [Fact]
     public void Tenon_longer_than_the_groove_is_deep_bottoms_out()
     {
-        var report = new Cupboard { Tenon = 10.5m }.OnBench().Inspect();
+        var report = new Cupboard { Tenon = 10.5m }
+            .OnBench()
+            .Inspect();
         Assert.Equal(Enumerable.Repeat(JointMeets.BottomsOut, 4), report.Findings.Select(finding => finding.Kind));
         // 0.5 mm deep, 6 mm thick; the tenon is 50 mm wide beside the rail's own groove.
         Assert.All(report.Findings, finding => Assert.Equal(0.5 * 6 * 50, finding.Volume().CubicMm, 1e-6));
@@ -93,14 +97,19 @@ public sealed class JointTests
     public void Panel_has_room_and_no_more(double width, string? kind)
     {
         // Between the bottoms of the grooves lie 296 mm, between the stiles 276: below 286 the panel can leave a groove.
-        var report = new Cupboard { PanelWidth = (decimal)width }.OnBench().Inspect();
+        var report = new Cupboard { PanelWidth = (decimal)width }
+            .OnBench()
+            .Inspect();
         Assert.Equal(kind is null ? [] : [kind], report.Findings.Select(finding => finding.Kind.Id));
     }
 
     [Fact]
     public void Panel_is_judged_wherever_it_lies()
     {
-        new Cupboard { PanelOff = 1.5m }.OnBench().Inspect().IsClean();
+        new Cupboard { PanelOff = 1.5m }
+            .OnBench()
+            .Inspect()
+            .IsClean();
     }
 
     [Fact]
@@ -121,7 +130,9 @@ public sealed class JointTests
     [Fact]
     public void Panel_thicker_than_its_groove_does_not_go_in()
     {
-        var report = new Cupboard { PanelThickness = 6.4m }.OnBench().Inspect();
+        var report = new Cupboard { PanelThickness = 6.4m }
+            .OnBench()
+            .Inspect();
         Assert.Equal(2, report.Findings.Count);
         Assert.All(report.Findings, finding => Assert.Same(LooseFit.TooThick, finding.Kind));
         Assert.All(report.Findings, finding => Assert.Equal(Mm(0.4m), finding.Volume().Depth));
@@ -142,7 +153,13 @@ public sealed class JointTests
         var bench = new Bench();
         bench.Group("carcase", GroupKind.Carcase);
         bench.Add("left-side", Role.Side, "carcase", Box(-20, 0, 0, 0, 300, 600), Box(-6, 0, 100, 0, 300, 100 + dado));
-        bench.Add("right-side", Role.Side, "carcase", Box(400, 0, 0, 420, 300, 600), Box(400, 0, 100, 406, 300, 100 + dado));
+        bench.Add(
+            "right-side",
+            Role.Side,
+            "carcase",
+            Box(400, 0, 0, 420, 300, 600),
+            Box(400, 0, 100, 406, 300, 100 + dado)
+        );
         bench.Add("shelf", Role.Shelf, "carcase", Box(-6, 0, 100, 406, 300, 100 + board));
         bench.Join(JointKind.Dado, "left-side", "shelf", Direction.Left, 6);
         bench.Join(JointKind.Dado, "right-side", "shelf", Direction.Right, 6);

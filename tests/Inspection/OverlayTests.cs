@@ -25,7 +25,9 @@ public sealed class OverlayTests
     [InlineData(16.6, "front-misses-its-edge")]
     public void Lap_over_the_side_is_judged_by_how_far_it_is_off(double off, string? kind)
     {
-        var report = new Run { LeftDoorLeft = 1.5m + (decimal)off }.OnBench().Inspect();
+        var report = new Run { LeftDoorLeft = 1.5m + (decimal)off }
+            .OnBench()
+            .Inspect();
         Assert.Equal(kind is null ? [] : [kind], report.Findings.Select(finding => finding.Kind.Id));
         if (kind is not null)
         {
@@ -37,7 +39,10 @@ public sealed class OverlayTests
     [Fact]
     public void Gap_between_the_doors_of_a_pair_is_told_once()
     {
-        var finding = new Run { LeftDoorRight = 294 }.OnBench().Inspect().Only(FrontGaps.TooWide);
+        var finding = new Run { LeftDoorRight = 294 }
+            .OnBench()
+            .Inspect()
+            .Only(FrontGaps.TooWide);
         Assert.Equal(Mm(7.5m), finding.Length());
         Assert.Equal("The gap between the left door and the right door is far too wide.", finding.Message);
         finding.IsAt((301.5, 250.75), (294, 250.75));
@@ -46,7 +51,10 @@ public sealed class OverlayTests
     [Fact]
     public void Gap_to_the_front_above_is_judged_too()
     {
-        var finding = new Run { DoorTop = 501.5m }.OnBench().Inspect().Only(FrontGaps.TooNarrow);
+        var finding = new Run { DoorTop = 501.5m }
+            .OnBench()
+            .Inspect()
+            .Only(FrontGaps.TooNarrow);
         Assert.Equal(Mm(1.5m), finding.Length());
         Assert.Equal("The gap between the left door and the drawer is far too narrow.", finding.Message);
     }
@@ -58,7 +66,9 @@ public sealed class OverlayTests
     [InlineData(505, "fronts-touch")]
     public void Fronts_of_different_openings_stay_apart(double top, string? kind)
     {
-        var report = new Run { NamesNeighbours = false, DoorTop = (decimal)top }.OnBench().Inspect();
+        var report = new Run { NamesNeighbours = false, DoorTop = (decimal)top }
+            .OnBench()
+            .Inspect();
         Assert.Equal(kind is null ? [] : [kind], report.Findings.Select(finding => finding.Kind.Id));
     }
 

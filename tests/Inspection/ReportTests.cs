@@ -7,7 +7,10 @@ public sealed class ReportTests
     [Fact]
     public void Every_kind_has_an_id_of_its_own_in_words_and_says_why()
     {
-        Assert.Equal(Catalogue.All.Count, Catalogue.All.Select(kind => kind.Id).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(
+            Catalogue.All.Count,
+            Catalogue.All.Select(kind => kind.Id).Distinct(StringComparer.Ordinal).Count()
+        );
         Assert.All(Catalogue.All, kind => Assert.Matches("^[a-z]+(-[a-z]+)+$", kind.Id));
         Assert.All(Catalogue.All, kind => Assert.NotEmpty(kind.Why));
     }
@@ -17,10 +20,7 @@ public sealed class ReportTests
     {
         var page = FindingsPage.Write();
         Assert.All(Catalogue.All, kind => Assert.Contains($"| `{kind.Id}` |", page, StringComparison.Ordinal));
-        Assert.All(
-            Catalogue.NotChecked,
-            left => Assert.Contains(left.Name[1..], page, StringComparison.Ordinal)
-        );
+        Assert.All(Catalogue.NotChecked, left => Assert.Contains(left.Name[1..], page, StringComparison.Ordinal));
         Assert.DoesNotContain('\r', page);
     }
 
@@ -72,7 +72,12 @@ public sealed class ReportTests
     [Fact]
     public void Findings_come_gravest_first_and_the_same_every_time()
     {
-        var bench = new Cupboard { DoorWidth = 395.5m, DoorBottom = 4, DoorY = 1 }.OnBench();
+        var bench = new Cupboard
+        {
+            DoorWidth = 395.5m,
+            DoorBottom = 4,
+            DoorY = 1,
+        }.OnBench();
         var first = bench.Inspect();
         Assert.True(first.Findings.Count > 3);
         Assert.Equal(

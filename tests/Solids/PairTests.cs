@@ -92,6 +92,8 @@ public sealed class PairTests
         Assert.Equal(0, Pair.GapAlong(a, At(Cube, 10, 0, 0), new(1, 0, 0), 100)!.Distance);
         Assert.Null(Pair.GapAlong(a, At(Cube, 10, 0, 0), new(0, 1, 0), 100));
         Assert.Equal(0, Pair.GapAlong(a, At(Cube, 9, 0, 0), new(0, 1, 0), 100)!.Distance);
+        // The two meet in the plane x = 0, where no coordinate gives a size to compare with.
+        Assert.Equal(0, Pair.GapAlong(a, At(Cube, -10, 0, 0), new(-1, 0, 0), 100)!.Distance);
     }
 
     private static Placed At(Solid solid, double x, double y, double z) =>

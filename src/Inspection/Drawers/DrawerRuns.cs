@@ -93,16 +93,7 @@ internal sealed class DrawerRuns : ICheck
         + "opening that it passes when it is drawn. Its depth is held against the length of the slides.";
 
     public IReadOnlyList<FindingKind> Kinds { get; } =
-    [
-        TooTight,
-        TooSlack,
-        NothingBeside,
-        NoRoomAbove,
-        NoRoomBelow,
-        NoRoomBehind,
-        ShorterThanSlide,
-        FrontOff,
-    ];
+    [TooTight, TooSlack, NothingBeside, NoRoomAbove, NoRoomBelow, NoRoomBehind, ShorterThanSlide, FrontOff];
 
     public Outcome Run(InspectedPiece piece)
     {
@@ -135,7 +126,13 @@ internal sealed class DrawerRuns : ICheck
         var window = new Wanted(box.Fit.SideClearance.AtLeast, box.Fit.SideClearance.AtMost);
         if (box.Beside(side) is not { } gap)
         {
-            return Tell(piece, box, NothingBeside, $"The {word} slide of the {box.Name} has nothing beside the box.", runs) with
+            return Tell(
+                piece,
+                box,
+                NothingBeside,
+                $"The {word} slide of the {box.Name} has nothing beside the box.",
+                runs
+            ) with
             {
                 Where = piece.ToSpace(box.Around.Centre(), piece.Shape(runs).Box.Centre()),
             };
@@ -147,8 +144,7 @@ internal sealed class DrawerRuns : ICheck
         if (!tight && smallest <= box.Fit.SideClearance.AtMost + Tolerance.Rounding)
             return null;
 
-        var (own, other) = gap
-            .Shown(gap.Smallest, piece.ToUnits(Tolerance.Fitting))
+        var (own, other) = gap.Shown(gap.Smallest, piece.ToUnits(Tolerance.Fitting))
             .Ends(side, Axis.Z, box.Around.Centre().Y);
         var by = tight ? box.Fit.SideClearance.AtLeast - smallest : smallest - box.Fit.SideClearance.AtMost;
         var message = tight
@@ -192,8 +188,17 @@ internal sealed class DrawerRuns : ICheck
         if (box.Closest(way, atLeast) is not { } close)
             return null;
         var room = piece.ToLength(close.Gap);
-        var word = way == Direction.Back ? "shorter, front to back" : way == Direction.Up ? "lower" : "less deep at its lower edge";
-        return Tell(piece, box, kind, $"The box of the {box.Name} has too little room {where} it.", close.Other.Part.Id) with
+        var word =
+            way == Direction.Back ? "shorter, front to back"
+            : way == Direction.Up ? "lower"
+            : "less deep at its lower edge";
+        return Tell(
+            piece,
+            box,
+            kind,
+            $"The box of the {box.Name} has too little room {where} it.",
+            close.Other.Part.Id
+        ) with
         {
             Where = piece.ToSpace(close.OnBox, close.OnOther),
             Measured = new MeasuredLength("room", room),
@@ -245,7 +250,13 @@ internal sealed class DrawerRuns : ICheck
         };
     }
 
-    private static Finding Tell(InspectedPiece piece, DrawerBox box, FindingKind kind, string message, string? other = null)
+    private static Finding Tell(
+        InspectedPiece piece,
+        DrawerBox box,
+        FindingKind kind,
+        string message,
+        string? other = null
+    )
     {
         var parts = JointPlaces.Doubted(box.Parts.Select(shape => shape.Part));
         IEnumerable<string> ids = parts.Select(part => part.Id);

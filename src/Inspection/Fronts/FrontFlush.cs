@@ -73,7 +73,9 @@ internal sealed class FrontFlush : ICheck
             worst = new()
             {
                 Kind = shy ? Shy : Proud,
-                Message = shy ? $"The {name} lies behind what is beside it." : $"The {name} stands out from what is beside it.",
+                Message = shy
+                    ? $"The {name} lies behind what is beside it."
+                    : $"The {name} stands out from what is beside it.",
                 Parts = PartIds.Together(front.Face, side),
                 Place = piece.Group(front.Group)?.Source ?? part.Source,
                 Where = piece.ToSpace(

@@ -73,8 +73,7 @@ internal sealed class FrontGaps : ICheck
         + "have in common. Within 1/128 in (0.2 mm) of what was wanted nothing is said; from 1 mm on the number is "
         + "taken to be wrong and stops the saw, as does a gap of nothing.";
 
-    public IReadOnlyList<FindingKind> Kinds { get; } =
-    [Binds, TooNarrow, TooWide, Tapers, ALittleNarrow, ALittleWide];
+    public IReadOnlyList<FindingKind> Kinds { get; } = [Binds, TooNarrow, TooWide, Tapers, ALittleNarrow, ALittleWide];
 
     public Outcome Run(InspectedPiece piece)
     {
@@ -87,7 +86,11 @@ internal sealed class FrontGaps : ICheck
             {
                 var isGap = front.Hang == Hang.Inset || side.Neighbour is not null;
                 // A gap between two fronts belongs to both: it is measured and told once, from the one named first.
-                if (!isGap || side.Gap is not { } gap || (side.Neighbour is { } neighbour && !IsFirst(piece, front, neighbour)))
+                if (
+                    !isGap
+                    || side.Gap is not { } gap
+                    || (side.Neighbour is { } neighbour && !IsFirst(piece, front, neighbour))
+                )
                     continue;
                 covered++;
                 if (Judge(piece, gap, side.Wanted) is { } kind)
@@ -129,7 +132,13 @@ internal sealed class FrontGaps : ICheck
         return short_ > Tolerance.Fitting ? ALittleNarrow : ALittleWide;
     }
 
-    private static Finding Tell(InspectedPiece piece, FindingKind kind, FrontSide side, SideGap gap, FrontSide? opposite)
+    private static Finding Tell(
+        InspectedPiece piece,
+        FindingKind kind,
+        FrontSide side,
+        SideGap gap,
+        FrontSide? opposite
+    )
     {
         var even = gap.IsEven(piece.ToUnits(Tolerance.Fitting));
         var worst = kind == TooWide || (kind == Tapers && Leans(piece, gap, side.Wanted)) ? gap.Largest : gap.Smallest;

@@ -102,7 +102,8 @@ internal sealed class FrontNeighbours : ICheck
         return new()
         {
             Kind = kind,
-            Message = kind == Touch ? $"There is no room between {names}." : $"There is hardly any room between {names}.",
+            Message =
+                kind == Touch ? $"There is no room between {names}." : $"There is hardly any room between {names}.",
             Parts = PartIds.Together(one.Face, other.Face),
             Place = piece.Group(one.Group)?.Source ?? part.Source,
             Related = piece.Group(other.Group) is { } group ? [group.Source] : [],

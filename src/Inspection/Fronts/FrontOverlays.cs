@@ -99,7 +99,13 @@ internal sealed class FrontOverlays : ICheck
         return largest - smallest > Tolerance.Fitting ? Uneven : ALittleOff;
     }
 
-    private static Finding Tell(InspectedPiece piece, FindingKind kind, FrontSide side, SideGap gap, FrontSide? opposite)
+    private static Finding Tell(
+        InspectedPiece piece,
+        FindingKind kind,
+        FrontSide side,
+        SideGap gap,
+        FrontSide? opposite
+    )
     {
         var even = gap.IsEven(piece.ToUnits(Tolerance.Fitting));
         var worst = kind == TooLarge ? gap.Smallest : gap.Largest;

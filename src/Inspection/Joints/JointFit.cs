@@ -9,7 +9,15 @@ namespace Dryfit.Inspection;
 /// where it never meets it.</param>
 /// <param name="Mouth">Where the receiving part begins, along the way in, grid units.</param>
 /// <param name="Reach">How far the entering part reaches, along the same way.</param>
-internal sealed record JointFit(Joint Joint, Shape Receives, Shape Enters, Overlap? Overlap, Gap? Gap, double? Mouth, double Reach)
+internal sealed record JointFit(
+    Joint Joint,
+    Shape Receives,
+    Shape Enters,
+    Overlap? Overlap,
+    Gap? Gap,
+    double? Mouth,
+    double Reach
+)
 {
     /// <summary>How far an entering part is followed: much farther than any slip leaves a joint open.</summary>
     private const double FollowedMm = 300;

@@ -9,7 +9,15 @@ internal static class JointPlaces
 {
     /// <summary>The maker's own cuts first, then what enters; kept parts last, since they are not ours to cut.</summary>
     public static IReadOnlyList<Part> Doubted(params IEnumerable<Part> parts) =>
-        [.. parts.Distinct().OrderBy(part => part.IsAsCut ? 0 : part.IsKept ? 2 : 1)];
+        [
+            .. parts
+                .Distinct()
+                .OrderBy(part =>
+                    part.IsAsCut ? 0
+                    : part.IsKept ? 2
+                    : 1
+                ),
+        ];
 
     /// <summary>A straight line along the way in, in the middle of what is shared.</summary>
     public static SpacePlace Across(InspectedPiece piece, Box shared, Direction into)

@@ -43,7 +43,10 @@ internal sealed class BoxTree
             return at;
 
         var size = around.Max - around.Min;
-        var axis = size.X >= size.Y && size.X >= size.Z ? Vec3Axis.X : size.Y >= size.Z ? Vec3Axis.Y : Vec3Axis.Z;
+        var axis =
+            size.X >= size.Y && size.X >= size.Z ? Vec3Axis.X
+            : size.Y >= size.Z ? Vec3Axis.Y
+            : Vec3Axis.Z;
         // The index breaks ties, so that the tree is the same every time.
         Array.Sort(
             _order,

@@ -51,13 +51,20 @@ internal static class Boxes
             new(Math.Max(a.Max.X, b.Max.X), Math.Max(a.Max.Y, b.Max.Y), Math.Max(a.Max.Z, b.Max.Z))
         );
 
-    public static Box Grown(this Box box, double by) => new(box.Min - new Vec3(by, by, by), box.Max + new Vec3(by, by, by));
+    public static Box Grown(this Box box, double by) =>
+        new(box.Min - new Vec3(by, by, by), box.Max + new Vec3(by, by, by));
 
     /// <summary>The box with its side in a direction moved out.</summary>
     public static Box Grown(this Box box, Direction direction, double by) =>
         direction.Sign() > 0
-            ? box with { Max = box.Max + (direction.Unit() * by) }
-            : box with { Min = box.Min + (direction.Unit() * by) };
+            ? box with
+            {
+                Max = box.Max + (direction.Unit() * by),
+            }
+            : box with
+            {
+                Min = box.Min + (direction.Unit() * by),
+            };
 
     /// <summary>Whether two boxes share at least a point.</summary>
     public static bool Touches(this Box a, Box b) =>

@@ -38,7 +38,7 @@ internal static class WayAlong
                 {
                     var (from, to) = (Height(in s, corner), Height(in t, corner));
                     var way = Math.Max(0, to - from);
-                    if (to - from > -1e-12 * Math.Max(Math.Abs(to), Math.Abs(from)) && way < least)
+                    if (to - from >= -1e-12 * Math.Max(Math.Abs(to), Math.Abs(from)) && way < least)
                     {
                         least = way;
                         gap = new(way, World(across, corner, from), World(across, corner, to));

@@ -25,7 +25,8 @@ internal sealed class Bench
 
     public LengthFormat Format { get; set; } = LengthFormat.Millimetres;
 
-    public static Length Mm(decimal mm) => Length.FromMillimetres(new Rational((BigInteger)(mm * 1_000_000), 1_000_000));
+    public static Length Mm(decimal mm) =>
+        Length.FromMillimetres(new Rational((BigInteger)(mm * 1_000_000), 1_000_000));
 
     public static Extent Box(decimal x0, decimal y0, decimal z0, decimal x1, decimal y1, decimal z1) =>
         new(new(Mm(x0), Mm(y0), Mm(z0)), new(Mm(x1), Mm(y1), Mm(z1)));
@@ -147,7 +148,14 @@ internal sealed class Bench
 }
 
 /// <summary>A board of a hand-made piece, as boxes of the piece.</summary>
-internal sealed record Board(string Id, Role Role, string Group, Extent Extent, IReadOnlyList<Extent> Cuts, SourcePlace Source)
+internal sealed record Board(
+    string Id,
+    Role Role,
+    string Group,
+    Extent Extent,
+    IReadOnlyList<Extent> Cuts,
+    SourcePlace Source
+)
 {
     public Lie Lie { get; init; } = Lie.Of(Direction.Right, Direction.Front);
 
@@ -169,12 +177,7 @@ internal sealed record Board(string Id, Role Role, string Group, Extent Extent, 
             Cuts = [.. Cuts.Select(cut => Bench.Shift(cut, by))],
         };
 
-    public Board Mirrored() =>
-        this with
-        {
-            Extent = Mirror.Of(Extent),
-            Cuts = [.. Cuts.Select(Mirror.Of)],
-        };
+    public Board Mirrored() => this with { Extent = Mirror.Of(Extent), Cuts = [.. Cuts.Select(Mirror.Of)] };
 
     public Part ToPart(Grid grid)
     {

@@ -133,7 +133,15 @@ internal sealed class Cupboard
         bench.Join(JointKind.Loose, "door-top-rail", "door-panel", Direction.Up, 8, 2);
     }
 
-    private void Rail(Bench bench, string id, decimal left, decimal right, decimal z0, decimal z1, (decimal, decimal) groove)
+    private void Rail(
+        Bench bench,
+        string id,
+        decimal left,
+        decimal right,
+        decimal z0,
+        decimal z1,
+        (decimal, decimal) groove
+    )
     {
         var (y0, y1) = (DoorY, DoorY + 20);
         var (g0, g1) = (DoorY + 7, DoorY + 13);

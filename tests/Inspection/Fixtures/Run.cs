@@ -35,7 +35,12 @@ internal sealed class Run
             bench.Join(JointKind.Dowel, "left-side", board, Direction.Left);
             bench.Join(JointKind.Dowel, "right-side", board, Direction.Right);
         }
-        bench.Add("left-slab", Role.DoorSlab, "left-door", Bench.Box(LeftDoorLeft, -20, 1.5m, LeftDoorRight, -2, DoorTop));
+        bench.Add(
+            "left-slab",
+            Role.DoorSlab,
+            "left-door",
+            Bench.Box(LeftDoorLeft, -20, 1.5m, LeftDoorRight, -2, DoorTop)
+        );
         bench.Add("right-slab", Role.DoorSlab, "right-door", Bench.Box(301.5m, -20, 1.5m, 598.5m, -2, 500));
         bench.Add("drawer-slab", Role.DrawerFront, "drawer", Bench.Box(1.5m, -20, 503, 598.5m, -2, 698.5m));
         bench.Fit("hinge", "left-slab", "left-side");
@@ -71,7 +76,11 @@ internal sealed class Run
         var (lap, gap) = (Bench.Mm(16.5m), Bench.Mm(3));
         var over = NamesNeighbours ? [new FrontNeighbour("drawer", Direction.Up, gap)] : Array.Empty<FrontNeighbour>();
         var under = NamesNeighbours
-            ? [new FrontNeighbour("left-door", Direction.Down, gap), new FrontNeighbour("right-door", Direction.Down, gap)]
+            ?
+            [
+                new FrontNeighbour("left-door", Direction.Down, gap),
+                new FrontNeighbour("right-door", Direction.Down, gap),
+            ]
             : Array.Empty<FrontNeighbour>();
         bench.Add(
             new Front(
