@@ -28,6 +28,8 @@ internal static class DrawerWord
         var face = Face(piece, site, plan, group);
         var box = DrawerBox.Make(piece, group, plan, sizes);
         Screws.Between(piece, face.Panel, box.Front, Direction.Front, FrontScrews);
+        foreach (var side in (ReadOnlySpan<PartDraft>)[box.Left, box.Right])
+            piece.Join(JointKind.Butt, face.Panel, side, Direction.Front, glued: false);
         var runs = DrawerSlides.Fit(piece, site, local, plan, sizes, box);
         var front = new Front(
             group.Id,

@@ -76,6 +76,14 @@ internal static class Edging
         return new BandedPanel(panel, [.. onEnds, .. onSides]);
     }
 
+    private static string EdgeName(Direction edge) =>
+        edge switch
+        {
+            Direction.Up => "top",
+            Direction.Down => "bottom",
+            _ => Words.Spaced(edge),
+        };
+
     private static Figure CutSize(Figure finished, Figure band, int count, string name)
     {
         var size = finished;
@@ -108,7 +116,7 @@ internal static class Edging
             at = at.Moved(edge, material.Thickness.Length);
         var band = piece.Board(
             panel.Group,
-            $"{name} {Words.Spaced(edge)} edging",
+            $"{name} {EdgeName(edge)} edging",
             Role.Edging,
             material,
             lie,
