@@ -54,17 +54,17 @@ internal sealed class CutWords(Part part, LengthFormat format)
         var text = name;
         if (into is { } depth)
             text += $" in the {Side(OpenSides(box, depth)[0])}, {format.Write(box.Size(depth))} deep";
-        var rest = axes.Where(axis => axis != into).Reverse().Select(axis => Run(box, axis));
-        return $"{text}; {string.Join("; ", rest)}";
+        Axis[] rest = [.. axes.Where(axis => axis != into).Reverse()];
+        return $"{text}; {string.Join("; ", rest.Select(axis => Run(box, axis, SizeWord(cut.Kind, box, rest, axis))))}";
     }
 
     /// <summary>How far a cut runs along an axis of the board and where.</summary>
-    private string Run(Extent box, Axis axis)
+    private string Run(Extent box, Axis axis, string sizeWord)
     {
         var open = OpenSides(box, axis);
         if (open.Length == 2)
             return BoardWords.Whole(axis);
-        var size = $"{format.Write(box.Size(axis))} {BoardWords.Measure(axis)}";
+        var size = $"{format.Write(box.Size(axis))} {sizeWord}";
         if (open.Length == 1)
             return $"{size} at the {Side(open[0])}";
         var fromLow = box.Min[axis];
@@ -72,6 +72,15 @@ internal sealed class CutWords(Part part, LengthFormat format)
         return fromLow <= fromHigh
             ? $"{size}, {format.Write(fromLow)} from the {Side(Directions.Along(axis, -1))}"
             : $"{size}, {format.Write(fromHigh)} from the {Side(Directions.Along(axis, 1))}";
+    }
+
+    /// <summary>The shorter side of a cut is how wide it is, whichever way it runs; but a tongue is so and so long.</summary>
+    private string SizeWord(CutKind kind, Extent box, Axis[] sides, Axis axis)
+    {
+        if (kind == CutKind.Shoulder)
+            return BoardWords.Measure(axis);
+        var runs = sides.Where(side => OpenSides(box, side).Length < 2).OrderByDescending(box.Size).ToList();
+        return runs.Count > 1 && runs[0] == axis ? "long" : "wide";
     }
 
     private Direction[] OpenSides(Extent box, Axis axis) =>

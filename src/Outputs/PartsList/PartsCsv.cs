@@ -63,7 +63,8 @@ public static class PartsCsv
 
         string Written(Figure? size) => size is null ? "" : CsvText.Words(format.WriteWithUnit(size.Length));
 
-        static string Mm(Figure? size) => size is null ? "" : ExactNumbers.Millimetres(size.Length);
+        static string Mm(Figure? size) =>
+            size is null ? "" : ExactNumbers.Millimetres(size.Length).ToString(CultureInfo.InvariantCulture);
     }
 
     private static IEnumerable<string> Ids(PartsRow row, Func<Part, bool> which) =>
@@ -76,7 +77,7 @@ public static class PartsCsv
     {
         var extent = part.Extent;
         var group = groups.GetValueOrDefault(part.Group, part.Group);
-        return $"{group}: x {Run(Axis.X)}, y {Run(Axis.Y)}, z {Run(Axis.Z)}, {PlaceWords.Lie(part)}";
+        return $"{group}: across {Run(Axis.X)}, back {Run(Axis.Y)}, up {Run(Axis.Z)}; {PlaceWords.Lie(part)}";
 
         string Run(Axis axis) => $"{format.Write(extent.Min[axis])} to {format.Write(extent.Max[axis])}";
     }

@@ -140,8 +140,8 @@ public sealed class PartsJson
         foreach (var (a, b) in cut.Outline)
         {
             _json.WriteStartArray();
-            _json.WriteRawValue(ExactNumbers.Millimetres(a));
-            _json.WriteRawValue(ExactNumbers.Millimetres(b));
+            _json.WriteNumberValue(ExactNumbers.Millimetres(a));
+            _json.WriteNumberValue(ExactNumbers.Millimetres(b));
             _json.WriteEndArray();
         }
 
@@ -203,15 +203,11 @@ public sealed class PartsJson
     {
         _json.WriteStartArray(name);
         foreach (var axis in (Axis[])[Axis.X, Axis.Y, Axis.Z])
-            _json.WriteRawValue(ExactNumbers.Millimetres(point[axis]));
+            _json.WriteNumberValue(ExactNumbers.Millimetres(point[axis]));
         _json.WriteEndArray();
     }
 
-    private void Mm(string name, Length length)
-    {
-        _json.WritePropertyName(name);
-        _json.WriteRawValue(ExactNumbers.Millimetres(length));
-    }
+    private void Mm(string name, Length length) => _json.WriteNumber(name, ExactNumbers.Millimetres(length));
 
     /// <summary>Board directions as signed board axes: x along the length, y across the width, z towards the show face.</summary>
     private static string BoardDirection(Direction direction) =>

@@ -58,6 +58,7 @@ public class Parts_as_csv
             Bench.Cut(CutKind.Dado, Bench.Box(100, 0, 14, 118, 285, 18)),
             Bench.Cut(CutKind.Groove, Bench.Box(-1, 10, 0, 601, 16, 6)),
             Bench.Cut(CutKind.Shoulder, Bench.Box(0, 0, 12, 9, 285, 18)),
+            Bench.Cut(CutKind.StoppedDado, Bench.Box(200, 0, 0, 218, 250, 6)),
             Bench.Cut(CutKind.Notch, Bench.Box(560, 0, 0, 600, 50, 18)),
             new RoundCut(
                 "a",
@@ -81,10 +82,11 @@ public class Parts_as_csv
         );
         Assert.Equal(
             [
-                "dado in the show face, 4 deep; 18 long, 100 from the left end; full width",
+                "dado in the show face, 4 deep; 18 wide, 100 from the left end; full width",
                 "groove in the reverse face, 6 deep; full length; 6 wide, 10 from the front edge",
                 "shoulder in the show face, 6 deep; 9 long at the left end; full width",
-                "notch in the front edge, 50 deep; 40 long at the right end; full thickness",
+                "stopped dado in the reverse face, 6 deep; 18 wide, 200 from the left end; 250 long at the front edge",
+                "notch in the front edge, 50 deep; 40 wide at the right end; full thickness",
                 "2 x shelf pin hole in the show face, 5 across, 10 deep; 64, 96 from the left end by 37 from the front edge",
                 "bore in the reverse face, 35 across, through; 300 from the left end, 100 from the front edge",
             ],
