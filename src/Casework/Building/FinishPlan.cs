@@ -31,8 +31,7 @@ internal sealed class FinishPlan(IReadOnlyList<FinishPlan.Scheme> schemes)
         phrase switch
         {
             "all" => true,
-            "fronts" => part.Group.Kind is GroupKind.Door
-                || part.Role is Role.DrawerFront or Role.DoorSlab,
+            "fronts" => part.Group.Kind is GroupKind.Door || part.Role is Role.DrawerFront or Role.DoorSlab,
             "inside" => part.Role is Role.Shelf or Role.Back or Role.Partition or Role.Bottom,
             _ => new Namesake(phrase).IsIn(part.Name)
                 || string.Equals(part.Material.Name, phrase, StringComparison.OrdinalIgnoreCase),

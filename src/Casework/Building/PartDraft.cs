@@ -58,9 +58,7 @@ internal sealed class PartDraft
 
     /// <summary>Bores a hole from a point of the piece in one of its directions.</summary>
     public void Bore(CutKind kind, Point at, Direction into, Length diameter, Length depth, string? joint = null) =>
-        _cuts.Add(
-            new RoundCut(NextId(kind), kind, joint, Place.ToBoard(at), Place.ToBoard(into), diameter, depth)
-        );
+        _cuts.Add(new RoundCut(NextId(kind), kind, joint, Place.ToBoard(at), Place.ToBoard(into), diameter, depth));
 
     /// <summary>Bores a leaning hole: it goes along <paramref name="into"/>, turned by some degrees towards a direction.</summary>
     public void BoreLeaning(
@@ -97,5 +95,5 @@ internal sealed class PartDraft
         string? joint = null
     ) => _cuts.Add(new OutlineCut(NextId(kind), kind, joint, along, outline, from, to));
 
-    private string NextId(CutKind kind) => $"{Slug.Of(Words.Spaced(kind))}-{_cuts.Count(c => c.Kind == kind) + 1}";
+    private string NextId(CutKind kind) => $"{Slug.Of(Spoken.Of(kind))}-{_cuts.Count(c => c.Kind == kind) + 1}";
 }

@@ -118,8 +118,14 @@ internal sealed class PieceBuilder
     /// The sizes a part will really have when it is added: its own where the maker cut it to other numbers. For units
     /// that are put together from what was cut.
     /// </summary>
-    public CutSizes SizesAsCut(GroupDraft group, string name, Role role, Figure length, Figure width, Figure thickness) =>
-        SizesAsCut(AsCut.ForPart(group.Full(name), role), length, width, thickness);
+    public CutSizes SizesAsCut(
+        GroupDraft group,
+        string name,
+        Role role,
+        Figure length,
+        Figure width,
+        Figure thickness
+    ) => SizesAsCut(AsCut.ForPart(group.Full(name), role), length, width, thickness);
 
     /// <summary>Ties two parts; the cuts of the joint carry the id it returns.</summary>
     public Joint Join(

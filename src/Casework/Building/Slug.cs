@@ -20,10 +20,10 @@ internal static class Slug
 }
 
 /// <summary>The words of names of code, for people.</summary>
-internal static class Words
+internal static class Spoken
 {
     /// <summary><c>PocketHole</c> as <c>pocket hole</c>.</summary>
-    public static string Spaced<T>(T value)
+    public static string Of<T>(T value)
         where T : struct, Enum
     {
         var spaced = new StringBuilder();

@@ -34,7 +34,12 @@ internal static class SolidCuts
         }
         // Right-handed: side x across = into.
         var across = Vec3.Cross(into, side);
-        return new BoreCut(new Frame(from, side, across, into), grid.ToUnits(cut.Diameter) / 2, depth, Facets(cut.Diameter));
+        return new BoreCut(
+            new Frame(from, side, across, into),
+            grid.ToUnits(cut.Diameter) / 2,
+            depth,
+            Facets(cut.Diameter)
+        );
     }
 
     /// <summary>Corners of the polygon that stands for a round hole: enough that a hole looks round at arm's length.</summary>

@@ -59,7 +59,7 @@ internal static class DrawerSlides
             var x = side == Direction.Left ? site.Opening.Clear.Min.X - gap : site.Opening.Clear.Max.X;
             var packer = piece.Board(
                 site.Carcase,
-                $"{name} {Words.Spaced(side)} packer",
+                $"{name} {Spoken.Of(side)} packer",
                 Role.Packer,
                 plan.Box,
                 Lie.Of(Direction.Back, side.Opposite()),

@@ -79,7 +79,7 @@ internal sealed class FrontFit
         {
             Direction.Down => "bottom",
             Direction.Up => "top",
-            _ => Words.Spaced(side),
+            _ => Spoken.Of(side),
         };
 
     private Figure ReachOn(Direction side) =>

@@ -30,7 +30,14 @@ internal static class Dowels
         {
             var at = face.With(spread, enters.Reckoned.Min[spread] + (step * ((2 * n) + 1)));
             receives.Bore(CutKind.Bore, at, into, diameter, depthInFace, joint);
-            enters.Bore(CutKind.Bore, at.With(into.Axis(), enters.Extent.Side(into)), into.Opposite(), diameter, depth, joint);
+            enters.Bore(
+                CutKind.Bore,
+                at.With(into.Axis(), enters.Extent.Side(into)),
+                into.Opposite(),
+                diameter,
+                depth,
+                joint
+            );
         }
         piece.Fit($"dowel {piece.Shop.DowelText}", face, count, enters, receives);
         return piece.Join(JointKind.Dowel, receives, enters, into);

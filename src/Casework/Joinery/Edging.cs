@@ -81,7 +81,7 @@ internal static class Edging
         {
             Direction.Up => "top",
             Direction.Down => "bottom",
-            _ => Words.Spaced(edge),
+            _ => Spoken.Of(edge),
         };
 
     private static Figure CutSize(Figure finished, Figure band, int count, string name)

@@ -82,32 +82,28 @@ public readonly record struct Extent(Point Min, Point Max)
     public Length Size(Axis axis) => Max[axis] - Min[axis];
 
     /// <summary>The coordinate of one side: <c>Side(Direction.Right)</c> is Max.X.</summary>
-    public Length Side(Direction direction) =>
-        direction.Sign() > 0 ? Max[direction.Axis()] : Min[direction.Axis()];
+    public Length Side(Direction direction) => direction.Sign() > 0 ? Max[direction.Axis()] : Min[direction.Axis()];
 
     /// <summary>The same box with one side moved to a coordinate.</summary>
     public Extent With(Direction direction, Length coordinate) =>
         direction.Sign() > 0
-            ? this with { Max = Max.With(direction.Axis(), coordinate) }
-            : this with { Min = Min.With(direction.Axis(), coordinate) };
+            ? this with
+            {
+                Max = Max.With(direction.Axis(), coordinate),
+            }
+            : this with
+            {
+                Min = Min.With(direction.Axis(), coordinate),
+            };
 
     /// <summary>The same box with one side moved outward (or inward, where negative).</summary>
-    public Extent Grown(Direction direction, Length by) =>
-        With(direction, Side(direction) + (by * direction.Sign()));
+    public Extent Grown(Direction direction, Length by) => With(direction, Side(direction) + (by * direction.Sign()));
 
     /// <summary>What two boxes share; null where they share no volume.</summary>
     public static Extent? Shared(Extent a, Extent b)
     {
-        var min = new Point(
-            Length.Max(a.Min.X, b.Min.X),
-            Length.Max(a.Min.Y, b.Min.Y),
-            Length.Max(a.Min.Z, b.Min.Z)
-        );
-        var max = new Point(
-            Length.Min(a.Max.X, b.Max.X),
-            Length.Min(a.Max.Y, b.Max.Y),
-            Length.Min(a.Max.Z, b.Max.Z)
-        );
+        var min = new Point(Length.Max(a.Min.X, b.Min.X), Length.Max(a.Min.Y, b.Min.Y), Length.Max(a.Min.Z, b.Min.Z));
+        var max = new Point(Length.Min(a.Max.X, b.Max.X), Length.Min(a.Max.Y, b.Max.Y), Length.Min(a.Max.Z, b.Max.Z));
         return min.X < max.X && min.Y < max.Y && min.Z < max.Z ? new Extent(min, max) : null;
     }
 }

@@ -1,4 +1,5 @@
 namespace Dryfit.Casework;
+
 /// <summary>A thing that is bought and fitted: hinge, slide, shelf pin, dowel, screw.</summary>
 /// <param name="Id">Unique in the piece.</param>
 /// <param name="Kind">What it is, as it is asked for: "cup hinge 35 mm", "shelf pin 5 mm".</param>

@@ -28,4 +28,9 @@ public sealed record OpeningBounds(
 );
 
 /// <summary>An opening as found: its four sides as a tape reads them.</summary>
-public sealed record MeasuredOpening(Length WidthAtBottom, Length WidthAtTop, Length HeightAtLeft, Length HeightAtRight);
+public sealed record MeasuredOpening(
+    Length WidthAtBottom,
+    Length WidthAtTop,
+    Length HeightAtLeft,
+    Length HeightAtRight
+);

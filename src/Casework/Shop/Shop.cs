@@ -20,9 +20,7 @@ public sealed class Shop
     {
         _file = file;
         _recipeUnit = recipeUnit;
-        _fileScope = new Scope(
-            (file?["units"] as Scalar)?.Text == "in" ? LengthUnit.Inch : LengthUnit.Millimetre
-        );
+        _fileScope = new Scope((file?["units"] as Scalar)?.Text == "in" ? LengthUnit.Inch : LengthUnit.Millimetre);
         _defaults = new Scope(recipeUnit);
     }
 
@@ -55,8 +53,7 @@ public sealed class Shop
     public string Choice(Rule rule) => Written(rule)?.Text ?? DefaultOf(rule);
 
     /// <summary>How dowels are asked for, by their size.</summary>
-    public string DowelText =>
-        $"{Write(Rules.DowelDiameter)} x {Write(Rules.DowelLength)}";
+    public string DowelText => $"{Write(Rules.DowelDiameter)} x {Write(Rules.DowelLength)}";
 
     private string Write(Rule rule) => LengthFormat.For(_recipeUnit).WriteWithUnit(Length(rule).Length);
 

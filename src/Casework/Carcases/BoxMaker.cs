@@ -1,0 +1,201 @@
+using Dryfit.Casework.Building;
+using Dryfit.Casework.Joinery;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Carcases;
+
+/// <summary>
+/// Makes the box: two sides, a bottom, a top panel or stretchers, and the back. Everything is reckoned from the
+/// outside inwards, as a maker does it.
+/// </summary>
+internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
+{
+    private readonly Figure _thickness = plan.Body.Thickness;
+    private readonly Figure _dado = piece.Shop.Length(Rules.DadoDepth, "dado depth");
+
+    public Box Make()
+    {
+        var envelope = plan.Envelope;
+        var frame = plan.Face?.Material.Thickness;
+        var frontY = envelope.Min.Y + (frame?.Length ?? Length.Zero);
+        var sideWidth = Less(Less(plan.Depth, frame), PlantedBack()).As("side width");
+        var baseLift = plan.Stand.Lift;
+        var baseZ = envelope.Min.Z + (baseLift?.Length ?? Length.Zero);
+        var sideLength = Less(Less(plan.Height, baseLift), plan.Top?.Material.Thickness).As("side length");
+        var topZ = baseZ + sideLength.Length;
+
+        var leftPanel = Side("left side", Direction.Left, envelope.Min.X, GoesToFloor(Direction.Left));
+        var rightPanel = Side(
+            "right side",
+            Direction.Right,
+            envelope.Max.X - _thickness.Length,
+            GoesToFloor(Direction.Right)
+        );
+        var (left, right) = (leftPanel.Panel, rightPanel.Panel);
+
+        var insideWidth = (plan.Width - _thickness - _thickness).As("inside width");
+        var toe = plan.Stand as ToeSpacePlan;
+        var frontBaseZ = baseZ + (toe?.Height.Length ?? Length.Zero);
+        var frontHeight = Less(sideLength, toe?.Height).As("front height");
+        // With a face frame the bottom lies flush with the upper edge of the bottom rail.
+        var bottomUp = plan.Face is null ? null : plan.Face.Rail - _thickness;
+        var bottomZ = frontBaseZ + (bottomUp?.Length ?? Length.Zero);
+        var insideHeight = (Less(frontHeight, bottomUp) - _thickness - _thickness).As("inside height");
+        var flatWidth = (plan.Back?.Set == BackSet.Rabbeted ? sideWidth - plan.Back.Material.Thickness : sideWidth).As(
+            "width to the back"
+        );
+
+        var bottom = Flat("bottom", Role.Bottom, Direction.Up, flatWidth, frontY, bottomZ);
+        IReadOnlyList<PartDraft> closing;
+        if (plan.ClosedBy == ClosedBy.Panel)
+        {
+            closing = [Flat("top panel", Role.Top, Direction.Up, flatWidth, frontY, topZ - _thickness.Length)];
+        }
+        else
+        {
+            var stretcher = piece.Shop.Length(Rules.StretcherWidth, "stretcher width");
+            var rearEdge = frontY + InsideDepth().Length;
+            closing =
+            [
+                Flat("front stretcher", Role.Stretcher, Direction.Up, stretcher, frontY, topZ - _thickness.Length),
+                Flat(
+                    "rear stretcher",
+                    Role.Stretcher,
+                    Direction.Up,
+                    stretcher,
+                    rearEdge - stretcher.Length,
+                    topZ - _thickness.Length
+                ),
+            ];
+        }
+
+        foreach (var flat in (IEnumerable<PartDraft>)[bottom, .. closing])
+        {
+            Join(left, flat, Direction.Left);
+            Join(right, flat, Direction.Right);
+        }
+        if (toe is not null)
+            ToeSpace(toe, leftPanel, rightPanel, frontY, baseZ, insideWidth);
+
+        var insideDepth = InsideDepth();
+        var inside = new Extent(
+            new(left.Reckoned.Max.X, frontY, bottom.Reckoned.Max.Z),
+            new(right.Reckoned.Min.X, frontY + insideDepth.Length, topZ - _thickness.Length)
+        );
+        var back = plan.Back is null
+            ? null
+            : new BackMaker(
+                piece,
+                plan,
+                left,
+                right,
+                bottom,
+                closing,
+                insideWidth,
+                insideHeight,
+                sideLength,
+                baseZ
+            ).Make(plan.Back, inside, topZ);
+        return new Box
+        {
+            Left = left,
+            Right = right,
+            Bottom = bottom,
+            Closing = closing,
+            Back = back,
+            Inside = inside,
+            InsideWidth = insideWidth,
+            InsideHeight = insideHeight,
+            InsideDepth = insideDepth,
+            BaseZ = frontBaseZ,
+            TopZ = topZ,
+            FrontHeight = frontHeight,
+        };
+
+        Figure InsideDepth() =>
+            plan.Back?.Set switch
+            {
+                BackSet.Rabbeted => flatWidth.As("inside depth"),
+                BackSet.Grooved => (
+                    sideWidth - piece.Shop.Length(Rules.BackGrooveInset, "back inset") - plan.Back.Material.Thickness
+                ).As("inside depth"),
+                _ => sideWidth.As("inside depth"),
+            };
+
+        BandedPanel Side(string name, Direction shows, Length x, bool toFloor) =>
+            Panels.Make(
+                piece,
+                plan,
+                name,
+                Role.Side,
+                plan.Body,
+                Lie.Of(Direction.Up, shows),
+                toFloor && baseLift is not null ? (sideLength + baseLift).As("side length to the floor") : sideLength,
+                sideWidth,
+                new(x, frontY, toFloor ? envelope.Min.Z : baseZ)
+            );
+
+        PartDraft Flat(string name, Role role, Direction shows, Figure width, Length y, Length z) =>
+            Panels
+                .Make(
+                    piece,
+                    plan,
+                    name,
+                    role,
+                    plan.Body,
+                    Lie.Of(Direction.Right, shows),
+                    FlatLength(insideWidth).As($"{name} length"),
+                    width,
+                    new(envelope.Min.X + _thickness.Length - LetIn, y, z)
+                )
+                .Panel;
+    }
+
+    /// <summary>Length of a flat panel between two uprights: the clear width, and what goes into the dados.</summary>
+    private Figure FlatLength(Figure clear) => plan.Joint == PanelJoint.Dado ? clear + _dado + _dado : clear;
+
+    private Length LetIn => plan.Joint == PanelJoint.Dado ? _dado.Length : Length.Zero;
+
+    private Figure? PlantedBack() => plan.Back?.Set == BackSet.Planted ? plan.Back.Material.Thickness : null;
+
+    private static Figure Less(Figure figure, Figure? by) => by is null ? figure : figure - by;
+
+    private void Join(PartDraft side, PartDraft flat, Direction into) =>
+        PanelJoints.Tie(piece, plan.Joint, side, flat, into, Axis.Y);
+
+    private bool GoesToFloor(Direction end) =>
+        plan.Stand is LegsPlan legs && !(end == Direction.Left ? legs.AtLeft : legs.AtRight);
+
+    private void ToeSpace(
+        ToeSpacePlan toe,
+        BandedPanel leftPanel,
+        BandedPanel rightPanel,
+        Length frontY,
+        Length floorZ,
+        Figure insideWidth
+    )
+    {
+        var depth = toe.Depth.Length - (frontY - plan.Envelope.Min.Y);
+        foreach (var part in leftPanel.Parts.Concat(rightPanel.Parts))
+        {
+            part.CutAway(
+                CutKind.Notch,
+                part.Extent.With(Direction.Back, frontY + depth).With(Direction.Up, floorZ + toe.Height.Length)
+            );
+        }
+        var (left, right) = (leftPanel.Panel, rightPanel.Panel);
+        var board = piece.Board(
+            plan.Group,
+            "toe board",
+            Role.Plinth,
+            plan.Body,
+            Lie.Of(Direction.Right, Direction.Front),
+            insideWidth,
+            toe.Height,
+            new(left.Reckoned.Max.X, frontY + depth, floorZ)
+        );
+        Screws.Between(piece, left, board, Direction.Left, 2);
+        Screws.Between(piece, right, board, Direction.Right, 2);
+    }
+}

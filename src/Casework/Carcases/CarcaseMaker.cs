@@ -1,0 +1,42 @@
+using Dryfit.Casework.Building;
+using Dryfit.Casework.Words;
+using Dryfit.Measure;
+
+namespace Dryfit.Casework.Carcases;
+
+/// <summary>Builds one carcase from the inside out: box, stand, front, top.</summary>
+internal static class CarcaseMaker
+{
+    public static void Make(PieceBuilder piece, CarcasePlan plan, AsMeasured measured)
+    {
+        var box = new BoxMaker(piece, plan).Make();
+        var front = plan.Front is null
+            ? new Region
+            {
+                Share = Rational.One,
+                Filling = Filling.Open,
+                Place = plan.Group.Source,
+            }
+            : RegionWord.Read(plan.Front, piece);
+        new FrontLayout(piece, plan, box, measured).Lay(front);
+        if (plan.Top is not null)
+            TopMaker.Make(piece, plan, plan.Top, box);
+        StandUp(piece, plan, box);
+    }
+
+    private static void StandUp(PieceBuilder piece, CarcasePlan plan, Box box)
+    {
+        var stand = new StandMaker(piece, plan.Group, plan.Envelope, plan.Width, plan.Depth);
+        var under = plan.Stand switch
+        {
+            LegsPlan legs => stand.Legs(legs, box.Left, box.Right),
+            PlinthPlan plinth => stand.Plinth(plinth),
+            _ => [],
+        };
+        var above = piece.Parts.Where(p => BelongsTo(p, plan.Group) && !under.Contains(p)).ToList();
+        Resting.On(piece, under, above, JointKind.Screwed);
+    }
+
+    private static bool BelongsTo(PartDraft part, GroupDraft group) =>
+        part.Group == group || (part.Group.Parent == group && part.Group.Kind == GroupKind.FaceFrame);
+}

@@ -1,0 +1,117 @@
+using Dryfit.Casework.Building;
+using Dryfit.Parameters;
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework.Carcases;
+
+/// <summary>How flat panels of a carcase are tied to its uprights.</summary>
+internal enum PanelJoint
+{
+    Dado,
+    Dowels,
+    Screws,
+}
+
+/// <summary>What closes a carcase above.</summary>
+internal enum ClosedBy
+{
+    Panel,
+    Stretchers,
+}
+
+/// <summary>A carcase as the recipe asks for it: sizes, place and construction, before any part is made.</summary>
+internal sealed record CarcasePlan
+{
+    public required GroupDraft Group { get; init; }
+
+    /// <summary>The outside, stand and top thickness included, overhangs not.</summary>
+    public required Extent Envelope { get; init; }
+
+    public required Figure Width { get; init; }
+
+    public required Figure Height { get; init; }
+
+    public required Figure Depth { get; init; }
+
+    public required Material Body { get; init; }
+
+    /// <summary>The band on the front edges; null for none.</summary>
+    public required Material? Edging { get; init; }
+
+    public required PanelJoint Joint { get; init; }
+
+    public required ClosedBy ClosedBy { get; init; }
+
+    public required FacePlan? Face { get; init; }
+
+    public required BackPlan? Back { get; init; }
+
+    public required TopPlan? Top { get; init; }
+
+    public required StandPlan Stand { get; init; }
+
+    public required ShelvesPlan? Shelves { get; init; }
+
+    /// <summary>What the recipe says of the front; null where it is open.</summary>
+    public required Mapping? Front { get; init; }
+
+    /// <summary>The material of doors and drawer fronts where nothing is said.</summary>
+    public required Material Fronts { get; init; }
+}
+
+/// <summary>A face frame.</summary>
+internal sealed record FacePlan(Material Material, Figure Stile, Figure Rail, Figure Mullion, bool Dowelled);
+
+/// <summary>How a back is set.</summary>
+internal enum BackSet
+{
+    Rabbeted,
+    Grooved,
+    Planted,
+}
+
+/// <summary>A back.</summary>
+internal sealed record BackPlan(Material Material, BackSet Set);
+
+/// <summary>A top that lies on the carcase, with its overhangs.</summary>
+internal sealed record TopPlan(Material Material, Figure Front, Figure Left, Figure Right, Figure Back);
+
+/// <summary>What a carcase stands on.</summary>
+internal abstract record StandPlan
+{
+    /// <summary>How far the carcase is lifted off what it stands on.</summary>
+    public virtual Figure? Lift => null;
+}
+
+/// <summary>Nothing: its own sides.</summary>
+internal sealed record NoStand : StandPlan;
+
+/// <summary>Legs with rails between, at both ends or at one; at the other end the side goes down to the floor.</summary>
+internal sealed record LegsPlan(
+    Material Leg,
+    Figure LegWidth,
+    Figure LegDepth,
+    int Plies,
+    Material RailMaterial,
+    Figure Rail,
+    Figure Height,
+    bool AtLeft,
+    bool AtRight
+) : StandPlan
+{
+    public override Figure? Lift => Height;
+}
+
+/// <summary>A plinth: a frame of boards on edge.</summary>
+internal sealed record PlinthPlan(Material Material, Figure Height, Figure Setback) : StandPlan
+{
+    public override Figure? Lift => Height;
+}
+
+/// <summary>A toe space cut out of the sides.</summary>
+internal sealed record ToeSpacePlan(Figure Height, Figure Depth) : StandPlan;
+
+/// <summary>Shelves of a bay.</summary>
+/// <param name="Material">Null: the carcase's own.</param>
+/// <param name="At">Heights from the floor of the bay to the underside of each; empty: spread evenly.</param>
+internal sealed record ShelvesPlan(int Count, bool Adjustable, Material? Material, IReadOnlyList<Figure> At);

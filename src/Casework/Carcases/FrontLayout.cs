@@ -1,0 +1,354 @@
+using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Carcases;
+
+/// <summary>
+/// Divides the front into openings: mullions and rails of a face frame or partitions of a frameless carcase between
+/// them, partitions and dividing shelves behind, and at the end of each branch what fills the opening.
+/// </summary>
+internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box, AsMeasured measured)
+{
+    private readonly FillingNames _names = new();
+    private readonly BayDividers _dividers = new(piece, plan, box);
+    private FrameMembers? _frame;
+
+    public void Lay(Region front)
+    {
+        _names.Count(front);
+        Divide(front, plan.Face is null ? FramelessCell() : FramedCell(plan.Face));
+    }
+
+    private Cell FramelessCell()
+    {
+        var edge = piece.Shop.Length(Rules.OverlayGap, "edge gap");
+        var reach = (plan.Body.Thickness - edge).As("overlay");
+        // Under a top the fronts keep the gap of a stack from it.
+        var above = plan.Top is null
+            ? reach
+            : (plan.Body.Thickness - piece.Shop.Length(Rules.StackGap, "gap under the top")).As("overlay");
+        return new Cell
+        {
+            Width = box.InsideWidth,
+            Height = box.InsideHeight,
+            X = box.Inside.Min.X,
+            Z = box.Inside.Min.Z,
+            InsetLeft = null,
+            Left = box.Left,
+            Right = box.Right,
+            Below = box.Bottom,
+            Above = box.Closing[0],
+            ReachLeft = reach,
+            ReachRight = reach,
+            ReachBelow = reach,
+            ReachAbove = above,
+            InsideLeft = box.Left,
+            InsideRight = box.Right,
+            Floor = box.Bottom,
+            Ceiling = box.Closing,
+            InsideWidth = box.InsideWidth,
+            InsideHeight = box.InsideHeight,
+            Inside = box.Inside,
+            Bay = "",
+            Shelves = plan.Shelves,
+        };
+    }
+
+    private Cell FramedCell(FacePlan face)
+    {
+        var group = piece.Group("face frame", GroupKind.FaceFrame, plan.Group, plan.Group.Source);
+        _frame = new FrameMembers(piece, plan, face, group);
+        var envelope = plan.Envelope;
+        var left = _frame.Stile("left stile", envelope.Min.X, box.BaseZ, box.FrontHeight);
+        var right = _frame.Stile("right stile", envelope.Max.X - face.Stile.Length, box.BaseZ, box.FrontHeight);
+        var width = (plan.Width - face.Stile - face.Stile).As("width between stiles");
+        var height = (box.FrontHeight - face.Rail - face.Rail).As("height between rails");
+        var bottom = _frame.Rail("bottom rail", left, right, width, box.BaseZ);
+        var top = _frame.Rail("top rail", left, right, width, box.TopZ - face.Rail.Length);
+        piece.Join(JointKind.Butt, box.Left, left, Direction.Back);
+        piece.Join(JointKind.Butt, box.Right, right, Direction.Back);
+        piece.Join(JointKind.Butt, box.Bottom, bottom, Direction.Back);
+        piece.Join(JointKind.Butt, box.Closing[0], top, Direction.Back);
+        var reach = piece.Shop.Length(Rules.FrameOverlay, "overlay");
+        return new Cell
+        {
+            Width = width,
+            Height = height,
+            X = left.Reckoned.Max.X,
+            Z = bottom.Reckoned.Max.Z,
+            InsetLeft = face.Stile - plan.Body.Thickness,
+            Left = left,
+            Right = right,
+            Below = bottom,
+            Above = top,
+            ReachLeft = reach,
+            ReachRight = reach,
+            ReachBelow = reach,
+            ReachAbove = reach,
+            InsideLeft = box.Left,
+            InsideRight = box.Right,
+            Floor = box.Bottom,
+            Ceiling = box.Closing,
+            InsideWidth = box.InsideWidth,
+            InsideHeight = box.InsideHeight,
+            Inside = box.Inside,
+            Bay = "",
+            Shelves = plan.Shelves,
+        };
+    }
+
+    private IReadOnlyList<Front> Divide(Region region, Cell cell)
+    {
+        if (region.Shelves is not null)
+            cell = cell with { Shelves = region.Shelves };
+        if (region.Columns.Count > 0)
+            return Columns(region, cell);
+        return region.Rows.Count > 0 ? Rows(region, cell) : Fill(region, cell);
+    }
+
+    private List<Front> Columns(Region region, Cell cell)
+    {
+        var count = region.Columns.Count;
+        var divider = plan.Face?.Mullion ?? plan.Body.Thickness;
+        var widths = Sharing.Of(cell.Width, count > 1 ? divider * (count - 1) : null, region.Columns, "width");
+        var fronts = new List<Front>();
+        var bays = BayNames.For(count, cell.Bay);
+        var rest = cell;
+        for (var n = 0; n < count; n++)
+        {
+            var last = n == count - 1;
+            var column = rest with { Width = widths[n], Bay = bays[n] };
+            if (!last)
+            {
+                var dividerX = rest.X + widths[n].Length;
+                var (upright, mullion) = Upright(cell, $"{bays[n]}", dividerX, divider);
+                var reach = mullion is null
+                    ? ((divider - piece.Shop.Length(Rules.StackGap, "gap")) / 2).As("overlay")
+                    : rest.ReachLeft;
+                var inset = mullion is null ? null : (divider - plan.Body.Thickness) / 2;
+                var bay = Plus(Plus(widths[n], rest.InsetLeft), inset).As("bay width");
+                var (before, after) = BayDividers.Split(rest, upright, bay, plan.Body.Thickness);
+                column = before with
+                {
+                    Width = widths[n],
+                    Bay = bays[n],
+                    Right = mullion ?? upright,
+                    ReachRight = reach,
+                };
+                rest = after with
+                {
+                    X = dividerX + divider.Length,
+                    InsetLeft = inset,
+                    Left = mullion ?? upright,
+                    ReachLeft = reach,
+                };
+            }
+            fronts.AddRange(Divide(region.Columns[n], column));
+        }
+        return fronts;
+    }
+
+    /// <summary>The partition behind a division and, with a face frame, the mullion before it.</summary>
+    private (PartDraft Partition, PartDraft? Mullion) Upright(Cell cell, string bay, Length x, Figure divider)
+    {
+        var mullion =
+            _frame is null || cell.Below is null || cell.Above is null
+                ? null
+                : _frame.Mullion($"mullion right of {bay}", cell.Below, cell.Above, cell.Height, x);
+        var partition = _dividers.Partition(
+            $"partition right of {bay}",
+            cell,
+            x + ((divider.Length - plan.Body.Thickness.Length) / 2)
+        );
+        if (mullion is not null)
+            piece.Join(JointKind.Butt, partition, mullion, Direction.Back);
+        return (partition, mullion);
+    }
+
+    private List<Front> Rows(Region region, Cell cell)
+    {
+        var rows = region.Rows;
+        // A dividing shelf stands between rows where one of the two is divided again or open to the inside.
+        bool NeedsShelf(int upper) => !IsPlain(rows[upper]) || !IsPlain(rows[upper + 1]);
+        Figure? taken = null;
+        for (var n = 0; n + 1 < rows.Count; n++)
+        {
+            var divider = plan.Face?.Rail ?? (NeedsShelf(n) ? plan.Body.Thickness : null);
+            if (divider is not null)
+                taken = taken is null ? divider : taken + divider;
+        }
+        var heights = Sharing.Of(cell.Height, taken, rows, "height");
+        var fronts = new List<Front>();
+        var rest = cell;
+        IReadOnlyList<Front> above = [];
+        for (var n = 0; n < rows.Count; n++)
+        {
+            var last = n == rows.Count - 1;
+            var row = rest with { Height = heights[n], Z = cell.Z };
+            if (!last)
+            {
+                var rowZ = rest.Z + rest.Height.Length - heights[n].Length;
+                (row, rest) = Split(rest, n, rowZ, heights[n], NeedsShelf(n));
+            }
+            var filled = Divide(rows[n], row);
+            if (n > 0 && row.Above is null)
+                Stack(above, filled);
+            above = filled;
+            fronts.AddRange(filled);
+        }
+        return fronts;
+    }
+
+    /// <summary>Divides a cell at the lower edge of its upper row.</summary>
+    private (Cell Row, Cell Below) Split(Cell cell, int n, Length rowZ, Figure height, bool needsShelf)
+    {
+        var gap = piece.Shop.Length(Rules.StackGap, "gap");
+        var shelfThickness = plan.Body.Thickness;
+        if (_frame is not null)
+        {
+            var face = plan.Face!;
+            var rail = _frame.Rail(
+                $"{Prefix(cell)}rail {n + 1}",
+                cell.Left,
+                cell.Right,
+                cell.Width,
+                rowZ - face.Rail.Length
+            );
+            var row = cell with { Height = height, Z = rowZ, Below = rail };
+            var rest = cell with { Height = (cell.Height - height - face.Rail).As("height left"), Above = rail };
+            if (!needsShelf)
+                return (row, rest);
+            // Behind the rail, flush with its upper edge.
+            var shelf = _dividers.Shelf($"{Prefix(cell)}divider {n + 1}", cell, rowZ - shelfThickness.Length);
+            piece.Join(JointKind.Butt, shelf, rail, Direction.Back);
+            var below = (rest.Height + face.Rail - shelfThickness).As("height below");
+            return BayDividers.SplitFlat(row, rest, shelf, below, shelfThickness);
+        }
+        if (needsShelf)
+        {
+            var shelf = _dividers.Shelf($"{Prefix(cell)}divider {n + 1}", cell, rowZ - shelfThickness.Length);
+            var half = ((shelfThickness - gap) / 2).As("overlay");
+            var below = (cell.Height - height - shelfThickness).As("height left");
+            return BayDividers.SplitFlat(
+                cell with
+                {
+                    Height = height,
+                    Z = rowZ,
+                    Below = shelf,
+                    ReachBelow = half,
+                },
+                cell with
+                {
+                    Height = below,
+                    Above = shelf,
+                    ReachAbove = half,
+                },
+                shelf,
+                below,
+                shelfThickness
+            );
+        }
+        var short_ = (gap * -1 / 2).As("half the gap");
+        return (
+            cell with
+            {
+                Height = height,
+                Z = rowZ,
+                Below = null,
+                ReachBelow = short_,
+            },
+            cell with
+            {
+                Height = (cell.Height - height).As("height left"),
+                Above = null,
+                ReachAbove = short_,
+            }
+        );
+    }
+
+    private static Figure Plus(Figure figure, Figure? more) => more is null ? figure : figure + more;
+
+    private static bool IsPlain(Region region) => region.IsLeaf && region.Filling != Filling.Open;
+
+    private static string Prefix(Cell cell) => cell.Bay.Length == 0 ? "" : $"{cell.Bay} ";
+
+    private IReadOnlyList<Front> Fill(Region region, Cell cell)
+    {
+        var site = Site(region, cell);
+        if (cell.Shelves is not null && region.Filling != Filling.Drawer)
+            new ShelfMaker(piece, plan).Make(cell, cell.Shelves, box.InsideDepth);
+        var before = piece.Fronts.Count;
+        switch (region.Filling)
+        {
+            case Filling.Doors:
+                DoorsWord.Build(piece, site, region.Said!, piece.Scope);
+                break;
+            case Filling.Drawer:
+                DrawerWord.Build(piece, site, region.Said, piece.Scope, _names.NextDrawer(cell.Bay));
+                break;
+        }
+        return [.. piece.Fronts.Skip(before)];
+    }
+
+    private FrontSite Site(Region region, Cell cell)
+    {
+        var name = $"{Prefix(cell)}opening{_names.NextOpening(cell.Bay)}";
+        var full = plan.Group.Full(name);
+        var clear = new Extent(
+            new(cell.X, plan.Envelope.Min.Y, cell.Z),
+            new(cell.X + cell.Width.Length, cell.Inside.Max.Y, cell.Z + cell.Height.Length)
+        );
+        var found = measured.Opening(full, cell.Width, cell.Height);
+        var opening = new Opening(
+            piece.Unique($"{plan.Group.Id}/{Slug.Of(name)}"),
+            full,
+            clear,
+            new OpeningBounds([cell.Left.Id], [cell.Right.Id], Ids(cell.Below), Ids(cell.Above)),
+            found?.Sides,
+            region.Place
+        );
+        piece.Add(opening);
+        var open = new List<Direction>();
+        if (cell.Below is null)
+            open.Add(Direction.Down);
+        if (cell.Above is null)
+            open.Add(Direction.Up);
+        return new FrontSite
+        {
+            Carcase = plan.Group,
+            Prefix = _names.Prefix(region.Filling, cell.Bay),
+            Opening = opening,
+            Width = found?.Width ?? cell.Width,
+            Height = found?.Height ?? cell.Height,
+            UsualHang = plan.Face is null ? Hang.Overlay : Hang.Inset,
+            Reach = new SideFigures(cell.ReachLeft, cell.ReachRight, cell.ReachBelow, cell.ReachAbove),
+            OpenSides = open,
+            FaceY = plan.Envelope.Min.Y,
+            InsideFrontY = box.Inside.Min.Y,
+            InsideBackY = box.Inside.Max.Y,
+            InsideDepth = box.InsideDepth,
+            InsideLeft = cell.InsideLeft,
+            InsideRight = cell.InsideRight,
+            HingeLeft = cell.Left,
+            HingeRight = cell.Right,
+            Material = plan.Fronts,
+        };
+    }
+
+    private static IReadOnlyList<string> Ids(PartDraft? part) => part is null ? [] : [part.Id];
+
+    /// <summary>Makes the fronts of two rows neighbours where only a gap divides them.</summary>
+    private void Stack(IReadOnlyList<Front> upper, IReadOnlyList<Front> lower)
+    {
+        var gap = piece.Shop.Length(Rules.StackGap).Length;
+        foreach (var above in upper)
+        {
+            foreach (var below in lower)
+            {
+                piece.MakeNeighbours(above.Group, Direction.Down, below.Group, gap);
+            }
+        }
+    }
+}

@@ -1,0 +1,57 @@
+using Dryfit.Casework.Building;
+using Dryfit.Measure;
+
+namespace Dryfit.Casework.Carcases;
+
+/// <summary>
+/// Rows of holes for the pins of one adjustable shelf: front and rear row in both uprights, the middle hole of each
+/// carrying the shelf as drawn.
+/// </summary>
+internal static class PinRows
+{
+    public static void Bore(PieceBuilder piece, Cell bay, PartDraft shelf, Length undersideZ)
+    {
+        var shop = piece.Shop;
+        var diameter = shop.Length(Rules.PinDiameter).Length;
+        var depth = shop.Length(Rules.PinDepth).Length;
+        var pitch = shop.Length(Rules.PinPitch).Length;
+        var setback = shop.Length(Rules.PinSetback).Length;
+        var holes = shop.Count(Rules.PinHoles);
+        Length[] rows = [bay.Inside.Min.Y + setback, bay.Inside.Max.Y - setback];
+        // The pin's head lies against the underside of the shelf.
+        var pinZ = undersideZ - (diameter / 2);
+        foreach (var (upright, x, into) in Uprights(bay))
+        {
+            var fitting = piece.NextFittingId;
+            foreach (var y in rows)
+            {
+                for (var n = 0; n < holes; n++)
+                {
+                    var z = pinZ + (pitch * (n - (holes / 2)));
+                    var clear = z - diameter > bay.Inside.Min.Z && z + diameter < bay.Inside.Max.Z;
+                    if (clear || n == holes / 2)
+                        BoreOnce(upright, new(x, y, z), into, diameter, depth, fitting);
+                }
+            }
+            piece.Fit("shelf pin", new(x, rows[0], pinZ), 2, shelf, upright);
+        }
+    }
+
+    // The rows of two shelves may share holes.
+    private static void BoreOnce(
+        PartDraft upright,
+        Point at,
+        Direction into,
+        Length diameter,
+        Length depth,
+        string fitting
+    )
+    {
+        var from = upright.Place.ToBoard(at);
+        if (!upright.Cuts.OfType<RoundCut>().Any(c => c.From == from && c.Kind == CutKind.ShelfPinHole))
+            upright.Bore(CutKind.ShelfPinHole, at, into, diameter, depth, fitting);
+    }
+
+    private static (PartDraft, Length, Direction)[] Uprights(Cell bay) =>
+        [(bay.InsideLeft, bay.Inside.Min.X, Direction.Left), (bay.InsideRight, bay.Inside.Max.X, Direction.Right)];
+}

@@ -1,0 +1,79 @@
+using Dryfit.Casework.Building;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Carcases;
+
+/// <summary>Puts shelves in a bay: fixed ones jointed in, adjustable ones on pins in bored rows.</summary>
+internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
+{
+    public void Make(Cell bay, ShelvesPlan shelves, Figure insideDepth)
+    {
+        if (shelves.At.Count > 0 && shelves.At.Count != shelves.Count)
+            throw new CannotBuildException(
+                new Findings.InputError(
+                    $"There are {shelves.Count} shelves and {shelves.At.Count} heights for them.",
+                    plan.Group.Source,
+                    "a height for each shelf, or none"
+                )
+            );
+        var material = shelves.Material ?? plan.Body;
+        var setback = piece.Shop.Length(Rules.ShelfSetback, "setback");
+        var width = (insideDepth - setback).As("shelf width");
+        var spread = (bay.InsideHeight - (material.Thickness * shelves.Count)) / (shelves.Count + 1);
+        for (var n = 0; n < shelves.Count; n++)
+        {
+            // Shelves are counted from the bottom.
+            var height = shelves.At.Count > 0 ? shelves.At[n] : (spread * (n + 1)) + (material.Thickness * n);
+            var name = $"{Prefix(bay)}{(shelves.Adjustable ? "adjustable" : "fixed")} shelf {n + 1}";
+            var y = bay.Inside.Min.Y + setback.Length;
+            if (shelves.Adjustable)
+                Adjustable(bay, material, width, name, y, height);
+            else
+                Fixed(bay, material, width, name, y, height);
+        }
+    }
+
+    private static string Prefix(Cell bay) => bay.Bay.Length == 0 ? "" : $"{bay.Bay} ";
+
+    private void Fixed(Cell bay, Material material, Figure width, string name, Length y, Figure height)
+    {
+        var depth = piece.Shop.Length(Rules.DadoDepth, "dado depth");
+        var dado = plan.Joint == PanelJoint.Dado;
+        var shelf = Panels
+            .Make(
+                piece,
+                plan,
+                name,
+                Role.Shelf,
+                material,
+                Lie.Of(Direction.Right, Direction.Up),
+                (dado ? bay.InsideWidth + depth + depth : bay.InsideWidth).As("shelf length"),
+                width,
+                new(bay.Inside.Min.X - (dado ? depth.Length : Length.Zero), y, bay.Inside.Min.Z + height.Length)
+            )
+            .Panel;
+        PanelJoints.Tie(piece, plan.Joint, bay.InsideLeft, shelf, Direction.Left, Axis.Y);
+        PanelJoints.Tie(piece, plan.Joint, bay.InsideRight, shelf, Direction.Right, Axis.Y);
+    }
+
+    private void Adjustable(Cell bay, Material material, Figure width, string name, Length y, Figure height)
+    {
+        var play = piece.Shop.Length(Rules.ShelfPlay, "play");
+        var z = bay.Inside.Min.Z + height.Length;
+        var shelf = Panels
+            .Make(
+                piece,
+                plan,
+                name,
+                Role.Shelf,
+                material,
+                Lie.Of(Direction.Right, Direction.Up),
+                (bay.InsideWidth - play - play).As("shelf length"),
+                width,
+                new(bay.Inside.Min.X + play.Length, y, z)
+            )
+            .Panel;
+        PinRows.Bore(piece, bay, shelf, z);
+    }
+}

@@ -1,0 +1,182 @@
+using Dryfit.Casework.Building;
+using Dryfit.Casework.Joinery;
+using Dryfit.Findings;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Carcases;
+
+/// <summary>Makes what a body stands on: legs and rails, or a plinth. It looks only at the body's outside.</summary>
+/// <param name="owner">The group the stand becomes part of.</param>
+/// <param name="envelope">The outside of body and stand together.</param>
+internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent envelope, Figure width, Figure depth)
+{
+    /// <summary>Legs at the corners, rails between them under the body.</summary>
+    /// <param name="left">The left side of the body; it takes the rails where there are no legs.</param>
+    /// <param name="right">The right side.</param>
+    public IReadOnlyList<PartDraft> Legs(LegsPlan plan, PartDraft left, PartDraft right)
+    {
+        var group = piece.Group("stand", GroupKind.Stand, owner, owner.Source);
+        (Leg Front, Leg Rear)? leftLegs = plan.AtLeft ? Pair(group, plan, "left", envelope.Min.X) : null;
+        (Leg Front, Leg Rear)? rightLegs = plan.AtRight
+            ? Pair(group, plan, "right", envelope.Max.X - plan.LegWidth.Length)
+            : null;
+        var setback = piece.Shop.Length(Rules.StandRailSetback, "setback").Length;
+        var railZ = envelope.Min.Z + plan.Height.Length - plan.Rail.Length;
+        var thickness = plan.RailMaterial.Thickness.Length;
+
+        var along = width;
+        along -= plan.AtLeft ? plan.LegWidth : left.Thickness;
+        along -= plan.AtRight ? plan.LegWidth : right.Thickness;
+        var railX = plan.AtLeft ? envelope.Min.X + plan.LegWidth.Length : left.Reckoned.Max.X;
+        Rail(
+            "front rail",
+            Direction.Front,
+            envelope.Min.Y + setback,
+            leftLegs?.Front ?? [left],
+            rightLegs?.Front ?? [right]
+        );
+        Rail(
+            "rear rail",
+            Direction.Back,
+            envelope.Max.Y - setback - thickness,
+            leftLegs?.Rear ?? [left],
+            rightLegs?.Rear ?? [right]
+        );
+        if (leftLegs is { } l)
+            End("left end rail", Direction.Left, envelope.Min.X + setback, l.Front, l.Rear);
+        if (rightLegs is { } r)
+            End("right end rail", Direction.Right, envelope.Max.X - setback - thickness, r.Front, r.Rear);
+        return [.. piece.Parts.Where(p => p.Group == group && p.Role == Role.Leg)];
+
+        void Rail(string name, Direction shows, Length y, IReadOnlyList<PartDraft> from, IReadOnlyList<PartDraft> to)
+        {
+            var rail = piece.Board(
+                group,
+                name,
+                Role.StandRail,
+                plan.RailMaterial,
+                Lie.Of(Direction.Right, shows),
+                along.As("rail length"),
+                plan.Rail,
+                new(railX, y, railZ)
+            );
+            Dowels.Between(piece, Meets(from, rail, Direction.Left), rail, Direction.Left, Axis.Z, 2);
+            Dowels.Between(piece, Meets(to, rail, Direction.Right), rail, Direction.Right, Axis.Z, 2);
+        }
+
+        void End(string name, Direction shows, Length x, IReadOnlyList<PartDraft> front, IReadOnlyList<PartDraft> rear)
+        {
+            var rail = piece.Board(
+                group,
+                name,
+                Role.StandRail,
+                plan.RailMaterial,
+                Lie.Of(Direction.Back, shows),
+                (depth - plan.LegDepth - plan.LegDepth).As("end rail length"),
+                plan.Rail,
+                new(x, envelope.Min.Y + plan.LegDepth.Length, railZ)
+            );
+            Dowels.Between(piece, Meets(front, rail, Direction.Front), rail, Direction.Front, Axis.Z, 2);
+            Dowels.Between(piece, Meets(rear, rail, Direction.Back), rail, Direction.Back, Axis.Z, 2);
+        }
+    }
+
+    /// <summary>A plinth: front and rear boards the whole width, ends between them.</summary>
+    public IReadOnlyList<PartDraft> Plinth(PlinthPlan plan)
+    {
+        var group = piece.Group("plinth", GroupKind.Stand, owner, owner.Source);
+        var thickness = plan.Material.Thickness;
+        var y = envelope.Min.Y + plan.Setback.Length;
+        var across = (depth - plan.Setback - thickness - thickness).As("plinth end length");
+        var front = Board("front", Direction.Right, Direction.Front, width, new(envelope.Min.X, y, envelope.Min.Z));
+        var rear = Board(
+            "rear",
+            Direction.Right,
+            Direction.Back,
+            width,
+            new(envelope.Min.X, envelope.Max.Y - thickness.Length, envelope.Min.Z)
+        );
+        var endY = y + thickness.Length;
+        var left = Board("left end", Direction.Back, Direction.Left, across, new(envelope.Min.X, endY, envelope.Min.Z));
+        var right = Board(
+            "right end",
+            Direction.Back,
+            Direction.Right,
+            across,
+            new(envelope.Max.X - thickness.Length, endY, envelope.Min.Z)
+        );
+        foreach (var end in (PartDraft[])[left, right])
+        {
+            Screws.Between(piece, front, end, Direction.Front, 2, glued: true);
+            Screws.Between(piece, rear, end, Direction.Back, 2, glued: true);
+        }
+        return [front, rear, left, right];
+
+        PartDraft Board(string name, Direction along, Direction shows, Figure length, Point at) =>
+            piece.Board(
+                group,
+                name,
+                Role.Plinth,
+                plan.Material,
+                Lie.Of(along, shows),
+                length.As("plinth length"),
+                plan.Height,
+                at
+            );
+    }
+
+    private (Leg Front, Leg Rear) Pair(GroupDraft group, LegsPlan plan, string end, Length x)
+    {
+        if (plan.LegDepth.Length * 2 > depth.Length)
+            throw new CannotBuildException(
+                new InputError(
+                    "Two legs are deeper than the carcase they should carry.",
+                    owner.Source,
+                    "legs under half of the depth"
+                )
+            );
+        return (
+            MakeLeg(group, plan, $"front {end} leg", new(x, envelope.Min.Y, envelope.Min.Z)),
+            MakeLeg(group, plan, $"rear {end} leg", new(x, envelope.Max.Y - plan.LegDepth.Length, envelope.Min.Z))
+        );
+    }
+
+    /// <summary>Makes a leg, whole or glued up of plies from the front to the back.</summary>
+    private Leg MakeLeg(GroupDraft group, LegsPlan plan, string name, Point at)
+    {
+        var leg = new Leg();
+        for (var n = 0; n < plan.Plies; n++)
+        {
+            var ply = piece.Board(
+                group,
+                plan.Plies == 1 ? name : $"{name} ply {n + 1}",
+                Role.Leg,
+                plan.Leg,
+                Lie.Of(Direction.Up, Direction.Front),
+                plan.Height.As("leg length"),
+                plan.LegWidth,
+                at.Moved(Direction.Back, plan.LegDepth.Length * n / plan.Plies),
+                thickness: plan.Plies == 1 ? plan.LegDepth : plan.Leg.Thickness
+            );
+            if (n > 0)
+                piece.Join(JointKind.Butt, leg[^1], ply, Direction.Front);
+            leg.Add(ply);
+        }
+        return leg;
+    }
+
+    /// <summary>The one of several parts that a rail really meets.</summary>
+    private static PartDraft Meets(IReadOnlyList<PartDraft> parts, PartDraft rail, Direction into) =>
+        parts.FirstOrDefault(p => Resting.ShareFace(rail.Reckoned, p.Reckoned, into))
+        ?? throw new CannotBuildException(
+            new InputError(
+                $"The {rail.Name} does not meet its leg.",
+                rail.Source,
+                "legs thicker than the rails and their setback together"
+            )
+        );
+
+    /// <summary>The plies of a leg, from the front to the back.</summary>
+    private sealed class Leg : List<PartDraft>;
+}

@@ -1,0 +1,26 @@
+using Dryfit.Casework.Building;
+using Dryfit.Casework.Joinery;
+
+namespace Dryfit.Casework.Carcases;
+
+/// <summary>Lays a top on the carcase, with its overhangs, held by screws from below.</summary>
+internal static class TopMaker
+{
+    public static PartDraft Make(PieceBuilder piece, CarcasePlan plan, TopPlan top, Box box)
+    {
+        var envelope = plan.Envelope;
+        var board = piece.Board(
+            plan.Group,
+            "top",
+            Role.Top,
+            top.Material,
+            Lie.Of(Direction.Right, Direction.Up),
+            (plan.Width + top.Left + top.Right).As("top length"),
+            (plan.Depth + top.Front + top.Back).As("top width"),
+            new(envelope.Min.X - top.Left.Length, envelope.Min.Y - top.Front.Length, box.TopZ)
+        );
+        foreach (var part in box.Closing)
+            Screws.Between(piece, part, board, Direction.Down, 4);
+        return board;
+    }
+}

@@ -1,0 +1,130 @@
+using Dryfit.Casework.Building;
+using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Words;
+using Dryfit.Findings;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework;
+
+/// <summary>What is asked for besides the recipe.</summary>
+/// <param name="Settings">Parameters set from outside.</param>
+/// <param name="Show">The unit to write lengths in; null for the recipe's own.</param>
+public sealed record DesignOptions(IReadOnlyList<Setting> Settings, LengthUnit? Show)
+{
+    public static DesignOptions Plain { get; } = new([], null);
+}
+
+/// <summary>The door of the stage: a checked tree becomes a finished piece.</summary>
+public static class Design
+{
+    /// <summary>Checks a recipe and a shop file against their shapes, works out their numbers and builds the piece.</summary>
+    /// <param name="recipe">The recipe as read.</param>
+    /// <param name="shop">The shop file as read; null for the built-in habits.</param>
+    /// <returns>The piece, or every error that was found.</returns>
+    public static Result<Piece> Build(Mapping recipe, Mapping? shop, DesignOptions options)
+    {
+        var shapeErrors = ShapeCheck.Check(recipe, RecipeWord.Shape).ToList();
+        if (shop is not null)
+            shapeErrors.AddRange(ShapeCheck.Check(shop, ShopFile.Shape));
+        var scope = new Scope(UnitOf(recipe));
+        ParameterSection.Bind(recipe["parameters"] as Mapping, options.Settings, scope);
+        if (shapeErrors.Count > 0)
+        {
+            scope.WorkOutAll();
+            return Failed([.. shapeErrors, .. scope.Errors]);
+        }
+        var rules = new Shop(shop, scope.Unit);
+        try
+        {
+            return Build(recipe, scope, rules, options);
+        }
+        catch (CannotBuildException cannot)
+        {
+            return Failed([.. scope.Errors, .. rules.Errors, cannot.Error]);
+        }
+    }
+
+    private static Result<Piece> Build(Mapping recipe, Scope scope, Shop rules, DesignOptions options)
+    {
+        var sections = new Sections(recipe, scope);
+        var measured = sections.Measured();
+        var cut = sections.Cut();
+        var piece = new PieceBuilder(scope, rules, sections.Materials(), cut);
+        var bodies = new Bodies(piece, measured, recipe);
+        bodies.DefineNames();
+        scope.WorkOutAll();
+        Binding.CheckFormulas(recipe, RecipeWord.Shape, scope);
+        if (scope.Errors.Count + rules.Errors.Count > 0)
+            return Failed([.. scope.Errors, .. rules.Errors]);
+
+        var root = piece.Group((recipe["piece"] as Scalar)!.Text, GroupKind.Piece, null, recipe.Place);
+        Construct(piece, root, bodies, measured);
+        foreach (var (phrase, place) in cut.Unused)
+            scope.Report(Unknown(phrase, place, "part or unit", NamesOf(piece)));
+        foreach (var (phrase, place) in measured.Unused)
+            scope.Report(Unknown(phrase, place, "opening or carcase", piece.Openings.Select(o => o.Name)));
+        if (scope.Errors.Count + rules.Errors.Count > 0)
+            return Failed([.. scope.Errors, .. rules.Errors]);
+
+        var format = sections.Format(options.Show);
+        var grid = GridChoice.For(piece.Parts);
+        var finishes = sections.Finishes();
+        return new Result<Piece>(
+            new Piece
+            {
+                Name = root.Name,
+                Note = (recipe["note"] as Scalar)?.Text,
+                Format = format,
+                Grid = grid,
+                Groups = [.. piece.Groups.Select(g => new Group(g.Id, g.Name, g.Kind, g.Parent?.Id, g.Source))],
+                Parts = PieceFinisher.Finish(piece, grid, finishes),
+                Joints = piece.Joints,
+                Hardware = piece.Hardware,
+                Openings = piece.Openings,
+                Fronts = piece.Fronts,
+                Finishes = finishes.Schemes,
+                Accepted = sections.Accepted(),
+            },
+            []
+        );
+    }
+
+    private static void Construct(PieceBuilder piece, GroupDraft root, Bodies bodies, AsMeasured measured)
+    {
+        var built = new List<(Body Body, GroupDraft Group)>();
+        foreach (var said in bodies.All)
+        {
+            var body = bodies.Settle(said);
+            var group = piece.Group(
+                said.Name,
+                said.IsKept ? GroupKind.KeptCarcase : GroupKind.Carcase,
+                root,
+                said.Place
+            );
+            if (said.IsKept)
+                KeptBodyMaker.Make(piece, group, said.Fields, body);
+            else
+                CarcaseMaker.Make(piece, CarcaseWord.Read(said.Fields, piece, group, body), measured);
+            built.Add((body, group));
+        }
+        Neighbours.Tie(piece, built);
+    }
+
+    private static LengthUnit UnitOf(Mapping recipe) =>
+        (recipe["units"] as Scalar)?.Text == "in" ? LengthUnit.Inch : LengthUnit.Millimetre;
+
+    private static IEnumerable<string> NamesOf(PieceBuilder piece) =>
+        piece.Parts.Select(p => p.Name).Concat(piece.Groups.Select(g => g.Name));
+
+    private static InputError Unknown(string phrase, SourcePlace place, string what, IEnumerable<string> names) =>
+        new(
+            $"No {what} of the piece is called '{phrase}'.",
+            place,
+            $"words from the name of a {what}",
+            NearestWord.To(phrase, names)
+        );
+
+    private static Result<Piece> Failed(IReadOnlyList<InputError> errors) => new(null, errors);
+}

@@ -1,0 +1,118 @@
+using Dryfit.Casework.Building;
+using Dryfit.Casework.Carcases;
+using Dryfit.Parameters;
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework.Words;
+
+/// <summary>One of the recipe's <c>carcases:</c></summary>
+internal static class CarcaseWord
+{
+    public static RecordShape Word { get; } =
+        new(
+            "carcase",
+            "A box with what stands before, in and under it. Sides, bottom, and a top panel or stretchers come by themselves.",
+            "base:\n  size: [54, 34, 19]\n  stands on: { legs: 2 1/4 }\n  face frame: { stiles: 1 3/4 }\n  front: { doors: framed pair }\n",
+            () =>
+                [
+                    new(
+                        "size",
+                        new ListShape(new LengthShape(LengthSign.AboveZero), 3, 3),
+                        "Width, height and depth outside: with its stand and the thickness of its top, without overhangs.",
+                        Required: true
+                    ),
+                    .. PlaceWord.Fields,
+                    new(
+                        "material",
+                        new NameShape("material"),
+                        "What the box is made of.",
+                        Default: "the material called body"
+                    ),
+                    new("stands on", StandWord.Word, "Legs, a plinth or a toe space.", Default: "its own sides"),
+                    new(
+                        "face frame",
+                        new EitherShape(FaceFrameWord.Word, new BareShape()),
+                        "A frame on the front.",
+                        Default: "none: a frameless carcase"
+                    ),
+                    new("front", RegionWord.Word, "What the front is divided into.", Default: "one open bay"),
+                    new(
+                        "fronts",
+                        new NameShape("material"),
+                        "What doors and drawer fronts are made of.",
+                        Default: "the material called fronts, or the carcase's own"
+                    ),
+                    new("shelves", ShelvesWord.Word, "Shelves in every bay without drawers."),
+                    new(
+                        "back",
+                        BackWord.Shape,
+                        "The back.",
+                        Default: "rabbeted behind a face frame, grooved without one"
+                    ),
+                    new("top", new EitherShape(TopWord.Word, new BareShape()), "A board that lies on the carcase."),
+                    new(
+                        "closed by",
+                        new ChoiceShape("panel", "stretchers"),
+                        "What closes the box above.",
+                        Default: "stretchers under a top, else a panel"
+                    ),
+                    new(
+                        "joint",
+                        new ChoiceShape("dado", "dowels", "screws"),
+                        "How flat panels meet the uprights.",
+                        Default: "dado behind a face frame, dowels without one"
+                    ),
+                    new(
+                        "edging",
+                        new NameShape("material"),
+                        "The band on the front edges of sheet goods.",
+                        Default: "none"
+                    ),
+                ]
+        );
+
+    public static NamedShape Shape { get; } = new(Word, "carcase");
+
+    /// <summary>Reads a carcase whose place and size are settled.</summary>
+    public static CarcasePlan Read(Fields fields, PieceBuilder piece, GroupDraft group, Body body)
+    {
+        var material = fields.Text("material") is { } name
+            ? piece.Materials.Get(name, fields.PlaceOf("material"))
+            : piece.Materials.Get("body", fields.Place);
+        var face = FaceFrameWord.Read(fields, piece, material);
+        var top = TopWord.Read(fields, piece, material);
+        return new CarcasePlan
+        {
+            Group = group,
+            Envelope = body.Envelope,
+            Width = body.Width,
+            Height = body.Height,
+            Depth = body.Depth,
+            Body = material,
+            Edging = fields.Text("edging") is { } band ? piece.Materials.Get(band, fields.PlaceOf("edging")) : null,
+            Joint = fields.Text("joint") switch
+            {
+                "dado" => PanelJoint.Dado,
+                "dowels" => PanelJoint.Dowels,
+                "screws" => PanelJoint.Screws,
+                _ => face is null ? PanelJoint.Dowels : PanelJoint.Dado,
+            },
+            ClosedBy = fields.Text("closed by") switch
+            {
+                "panel" => ClosedBy.Panel,
+                "stretchers" => ClosedBy.Stretchers,
+                _ => top is null ? ClosedBy.Panel : ClosedBy.Stretchers,
+            },
+            Face = face,
+            Back = BackWord.Read(fields, piece, material, face is not null),
+            Top = top,
+            Stand = StandWord.Read(fields.Map("stands on"), piece, material),
+            Shelves = ShelvesWord.Read(fields, piece),
+            Front = fields.Node("front") as Mapping,
+            Fronts =
+                fields.Text("fronts") is { } fronts ? piece.Materials.Get(fronts, fields.PlaceOf("fronts"))
+                : piece.Materials.Has("fronts") ? piece.Materials.Get("fronts", fields.Place)
+                : material,
+        };
+    }
+}

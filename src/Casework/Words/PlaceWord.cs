@@ -1,0 +1,97 @@
+using Dryfit.Casework.Building;
+using Dryfit.Findings;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework.Words;
+
+/// <summary>
+/// Where a body stands: on another, beside another, or at a point. What says nothing stands right of the one before
+/// it; the first at the origin. Bodies beside each other keep their backs in line, as along a wall.
+/// </summary>
+internal static class PlaceWord
+{
+    private static readonly ChoiceShape Across = new("centred", "left", "right");
+
+    private static readonly string[] Keys = ["on", "right of", "left of", "at"];
+
+    /// <summary>Whether the recipe says where a body stands.</summary>
+    public static bool SaysWhere(Fields fields) => Keys.Any(fields.Has);
+
+    public static IReadOnlyList<Field> Fields { get; } =
+    [
+        new("on", new NameShape("carcase"), "The carcase it stands on."),
+        new("right of", new NameShape("carcase"), "The carcase it stands right of."),
+        new("left of", new NameShape("carcase"), "The carcase it stands left of."),
+        new(
+            "at",
+            new ListShape(new LengthShape(LengthSign.Any), 3, 3),
+            "Left, front, lower corner: to the right, to the back and up from the first carcase's."
+        ),
+        new(
+            "gap",
+            new LengthShape(),
+            "Room between it and the carcase it stands beside.",
+            Default: "none; the shop's clearance beside a kept carcase"
+        ),
+        new("across", Across, "Where it stands across the one below.", Default: "centred"),
+        new(
+            "line up",
+            new ChoiceShape("backs", "fronts"),
+            "What is flush with the carcase below or beside it.",
+            Default: "backs"
+        ),
+    ];
+
+    /// <summary>Finds the lower corner of a body from the bodies it refers to.</summary>
+    /// <param name="before">The body before it in the recipe; null for the first.</param>
+    /// <param name="other">Gives the settled place of another body.</param>
+    public static Point Corner(
+        Fields fields,
+        PieceBuilder piece,
+        (Length Width, Length Height, Length Depth) size,
+        bool isKept,
+        Body? before,
+        Func<string, SourcePlace, Body> other
+    )
+    {
+        string[] said = [.. Keys.Where(fields.Has)];
+        if (said.Length > 1)
+            throw new CannotBuildException(
+                new InputError(
+                    $"It cannot stand both '{said[0]}' and '{said[1]}'.",
+                    fields.PlaceOf(said[1]),
+                    "one of on, right of, left of, at"
+                )
+            );
+        var key = said.Length == 0 ? "" : said[0];
+        if (key == "at")
+        {
+            var at = fields.List("at").OfType<Scalar>().Select(s => piece.Scope.Length(s, "at").Length).ToList();
+            return new(at[0], at[1], at[2]);
+        }
+        if (key == "" && before is null)
+            return default;
+        var neighbour = key == "" ? before! : other(fields.Text(key)!, fields.PlaceOf(key));
+        var box = neighbour.Envelope;
+        var y = fields.Text("line up") == "fronts" ? box.Min.Y : box.Max.Y - size.Depth;
+        if (key == "on")
+        {
+            var x = fields.Text("across") switch
+            {
+                "left" => box.Min.X,
+                "right" => box.Max.X - size.Width,
+                _ => box.Min.X + ((box.Width - size.Width) / 2),
+            };
+            return new(x, y, box.Max.Z);
+        }
+        var gap =
+            fields.LengthOrNull("gap")?.Length
+            ?? (isKept || neighbour.IsKept ? piece.Shop.Length(Rules.Clearance).Length : Length.Zero);
+        return key == "left of" ? new(box.Min.X - gap - size.Width, y, box.Min.Z) : new(box.Max.X + gap, y, box.Min.Z);
+    }
+}
+
+/// <summary>A body of the recipe with its settled size and place: a carcase, or a kept one.</summary>
+internal sealed record Body(string Name, Figure Width, Figure Height, Figure Depth, Extent Envelope, bool IsKept);

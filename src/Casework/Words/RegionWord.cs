@@ -1,0 +1,152 @@
+using Dryfit.Casework.Building;
+using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Fronts;
+using Dryfit.Findings;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework.Words;
+
+/// <summary><c>front:</c> a carcase's front, divided into columns and rows down to what fills each opening.</summary>
+internal static class RegionWord
+{
+    private const int MostRegions = 500;
+    private static readonly string[] Fillings = ["columns", "rows", "doors", "drawer", "open"];
+    private static readonly ChoiceShape Bare = new("drawer", "open");
+
+    public static RecordShape Equal { get; } =
+        new(
+            "equal regions",
+            "Several regions of the same size.",
+            "rows: { equal: 4, of: drawer }",
+            () =>
+                [
+                    new("equal", new CountShape(1, 100), "How many.", Required: true),
+                    new("of", new EitherShape(Bare, Word!), "What each of them is.", Required: true),
+                ]
+        );
+
+    public static RecordShape Word { get; } =
+        new(
+            "region",
+            "A part of the front: divided into columns (left to right) or rows (top to bottom), or an opening with what fills it.",
+            "front:\n  columns:\n    - { width: 16, rows: { equal: 4, of: drawer } }\n    - { doors: framed pair }\n",
+            () =>
+                [
+                    new(
+                        "width",
+                        new LengthShape(LengthSign.AboveZero),
+                        "Clear width of the opening, in a row of columns.",
+                        Default: "a share of what is left"
+                    ),
+                    new(
+                        "height",
+                        new LengthShape(LengthSign.AboveZero),
+                        "Clear height of the opening, in a stack of rows.",
+                        Default: "a share of what is left"
+                    ),
+                    new("share", new NumberShape(), "Its share of what is left, against the others.", Default: "1"),
+                    new("columns", Parts, "Regions side by side, from the left."),
+                    new("rows", Parts, "Regions one above the other, from the top."),
+                    new("doors", DoorsWord.Shape, "Doors that close the opening."),
+                    new("drawer", DrawerWord.Shape, "A drawer that fills the opening."),
+                    new("open", new BareShape(), "Nothing: an open bay."),
+                    new("shelves", ShelvesWord.Word, "Shelves behind it.", Default: "the carcase's shelves"),
+                ]
+        );
+
+    private static EitherShape Parts => new(new ListShape(new EitherShape(Bare, Word), 1, 100), Equal);
+
+    public static Region Read(Mapping front, PieceBuilder piece)
+    {
+        var count = 0;
+        return Read(front, piece, across: null, ref count);
+    }
+
+    private static Region Read(Node node, PieceBuilder piece, string? across, ref int count)
+    {
+        if (++count > MostRegions)
+            throw new CannotBuildException(
+                new InputError($"The front has more than {MostRegions} regions.", node.Place, "fewer openings")
+            );
+        if (node is not Mapping mapping)
+            return new Region
+            {
+                Share = Rational.One,
+                Filling = (node as Scalar)?.Text == "drawer" ? Filling.Drawer : Filling.Open,
+                Place = node.Place,
+            };
+        var fields = new Fields(mapping, piece.Scope);
+        RefuseTwo(fields);
+        RefuseWrongSize(fields, across);
+        return new Region
+        {
+            Fixed = across is null ? null : fields.LengthOrNull(across, $"opening {across}"),
+            Share = Share(fields),
+            Columns = PartsOf(fields, "columns", "width", piece, ref count),
+            Rows = PartsOf(fields, "rows", "height", piece, ref count),
+            Filling =
+                fields.Has("doors") ? Filling.Doors
+                : fields.Has("drawer") ? Filling.Drawer
+                : Filling.Open,
+            Said = fields.Node("doors") ?? fields.Node("drawer"),
+            Shelves = ShelvesWord.Read(fields, piece),
+            Place = mapping.Place,
+        };
+    }
+
+    private static List<Region> PartsOf(Fields fields, string key, string across, PieceBuilder piece, ref int count)
+    {
+        var parts = new List<Region>();
+        if (fields.Map(key) is { } equal)
+        {
+            var each = equal.Node("of")!;
+            for (var n = equal.Count("equal"); n > 0; n--)
+                parts.Add(Read(each, piece, across, ref count));
+        }
+        foreach (var item in fields.List(key))
+            parts.Add(Read(item, piece, across, ref count));
+        return parts;
+    }
+
+    private static Rational Share(Fields fields)
+    {
+        var share = fields.NumberOrNull("share")?.Number ?? Rational.One;
+        return share.Sign > 0
+            ? share
+            : throw new CannotBuildException(
+                new InputError("A share is above zero.", fields.PlaceOf("share"), "a number such as 1 or 1/2")
+            );
+    }
+
+    private static void RefuseTwo(Fields fields)
+    {
+        string[] said = [.. Fillings.Where(fields.Has)];
+        if (said.Length > 1)
+            throw new CannotBuildException(
+                new InputError(
+                    $"An opening cannot be both {said[0]} and {said[1]}.",
+                    fields.PlaceOf(said[1]),
+                    $"one of the two; divide the opening to have both"
+                )
+            );
+    }
+
+    private static void RefuseWrongSize(Fields fields, string? across)
+    {
+        foreach (var size in (string[])["width", "height"])
+        {
+            if (size != across && fields.Has(size))
+                throw new CannotBuildException(
+                    new InputError(
+                        across is null
+                            ? $"The whole front takes its {size} from the carcase."
+                            : $"A region among {(across == "width" ? "columns" : "rows")} takes its {size} from the whole.",
+                        fields.PlaceOf(size),
+                        across is null ? "columns or rows with sizes" : $"{across}:, or nothing"
+                    )
+                );
+        }
+    }
+}

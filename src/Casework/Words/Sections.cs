@@ -1,0 +1,93 @@
+using Dryfit.Casework.Building;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework.Words;
+
+/// <summary>Reads the sections of the recipe that stand beside the carcases.</summary>
+internal sealed class Sections(Mapping recipe, Scope scope)
+{
+    public Materials Materials()
+    {
+        var materials = new Dictionary<string, Material>(StringComparer.Ordinal);
+        foreach (var entry in Entries("materials"))
+        {
+            if (MaterialWord.Read(entry, scope) is { } material)
+                materials[entry.Key] = material;
+        }
+        return new Materials(materials);
+    }
+
+    public AsCut Cut()
+    {
+        var cut = new AsCut();
+        foreach (var entry in Entries("as cut"))
+            cut.Add(entry.Key, entry.KeyPlace, new Fields((Mapping)entry.Value, scope));
+        return cut;
+    }
+
+    public AsMeasured Measured()
+    {
+        var measured = new AsMeasured();
+        foreach (var entry in Entries("as measured"))
+        {
+            var fields = new Fields((Mapping)entry.Value, scope);
+            var (width, widthAtTop) = OneOrTwo(fields, "width");
+            var (height, heightAtRight) = OneOrTwo(fields, "height");
+            measured.Add(
+                entry.Key,
+                entry.KeyPlace,
+                new MeasuredSizes(
+                    width,
+                    widthAtTop,
+                    height,
+                    heightAtRight,
+                    fields.LengthOrNull("depth", "depth as measured")
+                )
+            );
+        }
+        return measured;
+    }
+
+    public FinishPlan Finishes() =>
+        new([
+            .. Entries("finishes")
+                .Select(entry => new FinishPlan.Scheme(
+                    new FinishScheme(entry.Key, entry.KeyPlace),
+                    [.. ((Mapping)entry.Value).Entries.Select(line => (line.Key, ((Scalar)line.Value).Text))]
+                )),
+        ]);
+
+    public IReadOnlyList<AcceptedFinding> Accepted() =>
+        [
+            .. (recipe["accept"] as Sequence)
+                ?.Items.OfType<Mapping>()
+                .Select(item => new Fields(item, scope))
+                .Select(fields => new AcceptedFinding(
+                    fields.Text("finding")!,
+                    fields.Text("parts"),
+                    fields.Text("because")!,
+                    fields.Place
+                ))
+                ?? [],
+        ];
+
+    /// <summary>How lengths are written: in the recipe's unit and step, or in another unit that was asked for.</summary>
+    public LengthFormat Format(LengthUnit? asked)
+    {
+        var format = LengthFormat.For(asked ?? scope.Unit);
+        if (asked is not null && asked != scope.Unit)
+            return format;
+        return recipe["show"] is Scalar step ? new LengthFormat(scope.Unit, scope.Length(step, "show").Length) : format;
+    }
+
+    private IReadOnlyList<Entry> Entries(string section) => (recipe[section] as Mapping)?.Entries ?? [];
+
+    private (Figure? First, Figure? Second) OneOrTwo(Fields fields, string key)
+    {
+        if (fields.List(key) is [Scalar first, Scalar second])
+            return (scope.Length(first, $"{key} as measured"), scope.Length(second, $"{key} as measured"));
+        return (fields.LengthOrNull(key, $"{key} as measured"), null);
+    }
+}
