@@ -30,11 +30,19 @@ public static class FrontSvg
     /// <param name="mostWidthMm">Room on the page, in millimetres.</param>
     /// <param name="mostHeightMm">Room on the page, in millimetres.</param>
     /// <param name="scale">The scale it came out at, in words.</param>
-    public static string Figure(Piece piece, Report report, double mostWidthMm, double mostHeightMm, out string scale)
+    /// <param name="overall">Width, height and depth over all, in words.</param>
+    public static string Figure(
+        Piece piece,
+        Report report,
+        double mostWidthMm,
+        double mostHeightMm,
+        out string scale,
+        out string overall
+    )
     {
         var drawing = FrontDrawing.Of(piece, report);
         var chosen = DrawingScale.For(piece.Format.Unit).First(s => drawing.Fits(mostWidthMm, mostHeightMm, s));
-        scale = chosen.Name;
+        (scale, overall) = (chosen.Name, drawing.OverallSize);
         var height = Math.Min(mostHeightMm, drawing.HeightAt(chosen));
         using var svg = new SvgWriter(mostWidthMm, height, Title(piece), Description(chosen));
         if (!drawing.IsEmpty)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Dryfit.Findings;
+using Dryfit.Outputs.Findings;
 
 namespace Dryfit.Outputs.FrontView;
 
@@ -14,6 +15,16 @@ internal static class Sign
     public const double Size = 4.4;
 
     private const double NumberSize = 2.3;
+
+    /// <summary>The sign alone, as an <c>svg</c> element for a page.</summary>
+    public static string Figure(int number, Finding finding)
+    {
+        const double Room = Size + 0.8;
+        var kind = finding.AcceptedBecause is null ? FindingWords.Severity(finding.Kind.Severity) : "accepted";
+        using var svg = new SvgWriter(Room, Room, string.Create(CultureInfo.InvariantCulture, $"{kind} {number}"), "");
+        Draw(svg, new(Room / 2, Room / 2), number, finding);
+        return svg.Finish();
+    }
 
     public static void Draw(SvgWriter svg, PaperPoint centre, int number, Finding finding)
     {

@@ -17,7 +17,7 @@ internal sealed class SvgWriter : IDisposable
     /// <param name="widthMm">Width of the paper.</param>
     /// <param name="heightMm">Height of the paper.</param>
     /// <param name="title">What it shows, for who cannot see it.</param>
-    /// <param name="description">More of the same.</param>
+    /// <param name="description">More of the same, or "".</param>
     public SvgWriter(double widthMm, double heightMm, string title, string description)
     {
         _xml = XmlWriter.Create(
@@ -37,7 +37,8 @@ internal sealed class SvgWriter : IDisposable
         Attribute("role", "img");
         Attribute("font-family", Fonts);
         _xml.WriteElementString("title", "http://www.w3.org/2000/svg", PlainText.Clean(title));
-        _xml.WriteElementString("desc", "http://www.w3.org/2000/svg", PlainText.Clean(description));
+        if (description.Length > 0)
+            _xml.WriteElementString("desc", "http://www.w3.org/2000/svg", PlainText.Clean(description));
     }
 
     /// <summary>Closes the drawing and gives its text, without an XML declaration.</summary>

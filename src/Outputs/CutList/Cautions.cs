@@ -1,0 +1,78 @@
+using Dryfit.Casework;
+using Dryfit.Measure;
+
+namespace Dryfit.Outputs.CutList;
+
+/// <summary>
+/// The usual cautions for a piece, in plain words. They are reminders, not advice for the case at hand: local codes, the
+/// makers of hardware and machines, and licensed practice come first.
+/// </summary>
+internal static class Cautions
+{
+    /// <summary>Storage furniture this high comes under tip-over rules in the United States: 27 in (16 CFR 1261, ASTM F2057-23).</summary>
+    private static readonly Length TallEnoughToTip = Length.FromInches(27);
+
+    /// <summary>A board shorter than this is hard to hold at a saw or planer (common practice: about 300 mm or 12 in).</summary>
+    private static readonly Length ShortAtTheMachine = Length.FromInches(12);
+
+    /// <summary>A strip narrower than this brings fingers close to the blade (common practice).</summary>
+    private static readonly Length NarrowAtTheMachine = Length.FromInches(2);
+
+    public static IEnumerable<(string Title, string Text)> For(Piece piece)
+    {
+        var cut = piece.Parts.Where(part => !part.IsKept).ToList();
+        if (cut.Exists(part => part.Length.Length < ShortAtTheMachine || part.Width.Length < NarrowAtTheMachine))
+        {
+            yield return (
+                "Small parts",
+                "Some parts are short or narrow. Machine them as one longer or wider piece and part them last, or hold them in "
+                    + "a sled or jig; use push sticks and hold-downs, and keep guard and riving knife on. Follow the "
+                    + "manual of the machine."
+            );
+        }
+        yield return (
+            "Dust, noise, eyes",
+            "Wood dust harms the lungs and some of it causes cancer; it burns and can explode. Collect it at the machine, wear "
+                + "a fitted mask, and protect eyes and ears."
+        );
+        if (Height(piece) >= TallEnoughToTip)
+        {
+            yield return (
+                "Tipping over",
+                "A piece this high can tip when drawers or doors are open or a child climbs it. Fix it to the wall with fittings "
+                    + "meant for that wall, tell the customer in writing, and look up the rules for storage furniture where "
+                    + "it will stand."
+            );
+        }
+        if (cut.Exists(part => part.Material.Kind == MaterialKind.Glass))
+        {
+            yield return (
+                "Glass",
+                "Order panes to the glazier's advice. Low panes, doors and shelves often must be safety glass by local code. Let "
+                    + "the glazier ease the edges, and carry panes with gloves."
+            );
+        }
+        yield return (
+            "Finishing",
+            "Rags with drying oils can catch fire by themselves: lay them flat to dry outdoors or keep them under water in a closed "
+                + "metal can. Air the room, and follow the label of the finish."
+        );
+        if (piece.Parts.Any(part => part.IsKept))
+        {
+            yield return (
+                "Old parts",
+                "Old paint may hold lead, and old timber nails. Test before you sand or scrape, search with a magnet before you saw."
+            );
+        }
+        yield return (
+            "What this page is not",
+            "It does not replace local codes, the instructions of those who make hardware and machines, or the judgement of "
+                + "licensed people where a code asks for them. Measure what you buy before you cut."
+        );
+    }
+
+    private static Length Height(Piece piece) =>
+        piece.Parts.Count == 0
+            ? Length.Zero
+            : piece.Parts.Select(part => part.Extent.Max.Z).Max() - piece.Parts.Select(part => part.Extent.Min.Z).Min();
+}
