@@ -15,7 +15,7 @@ internal static class CutListModel
 {
     /// <summary>What a page of A4 or Letter holds between its margins.</summary>
     private const double FigureWidthMm = 184;
-    private const double FigureHeightMm = 128;
+    private const double FigureHeightMm = 158;
 
     private const int PartsNamed = 6;
 
@@ -133,7 +133,7 @@ internal static class CutListModel
             ["shoulder_width"] = part.ShoulderWidth is { } sw ? format.Write(sw.Length) : "",
             ["finished_length"] = part.FinishedLength is { } fl ? format.Write(fl.Length) : "",
             ["finished_width"] = part.FinishedWidth is { } fw ? format.Write(fw.Length) : "",
-            ["grain"] = part.Material.HasGrain ? "along the length" : "either way",
+            ["grain"] = part.Material.HasGrain ? "lengthwise" : "either way",
             ["cuts"] = List(new CutWords(part, format).All().Select(cut => (object)cut)),
             ["as_cut"] = part.IsAsCut,
             ["mass"] = Amounts.Mass(row.MassKg, format.Unit),

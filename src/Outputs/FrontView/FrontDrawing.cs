@@ -94,7 +94,7 @@ internal sealed class FrontDrawing
         PieceLines.Draw(svg, view, _piece, _backToFront);
         SwingMarks.Draw(svg, view, _fronts);
         new SizeLines(svg, view, _piece, Bounds).Draw(_heights, _widths);
-        var labels = new GapLabels(svg, view, _piece.Format, field);
+        var labels = new GapLabels(svg, view, _piece.Format, field, _fronts);
         var spots = new VisibleSpots(_piece, _backToFront, _partBounds);
         var dimensioned = new FindingMarks(svg, view, _piece, field, labels, spots).Draw(_report.Findings, _gaps);
         new FrontNames(svg, view, _piece, field).Draw(_fronts);

@@ -114,16 +114,12 @@ public static class FrontSvg
             note.Append("Dashed V: its point is at the hinges. ");
         if (unlettered.Count > 0)
         {
-            note.Append("Gaps without room for a figure: ");
-            note.AppendJoin(
-                "; ",
-                unlettered
-                    .Take(8)
-                    .Select(gap =>
-                        $"{Name(piece, gap.Front.Group)} {Side(gap.Side)} {GapLabels.Text(gap, piece.Format)}"
-                    )
-            );
-            note.Append('.');
+            var told = unlettered
+                .GroupBy(gap => GapLabels.Text(gap, piece.Format), StringComparer.Ordinal)
+                .Select(equal =>
+                    $"{equal.Key} ({string.Join(", ", equal.Select(gap => $"{Name(piece, gap.Front.Group)} {Side(gap.Side)}"))})"
+                );
+            note.Append("Gaps without room for a figure: ").AppendJoin("; ", told).Append('.');
         }
         return note.ToString();
     }
