@@ -186,25 +186,26 @@ public partial class Piece_as_glb
     public void Small_thin_and_hollow_parts_keep_their_volume_in_inches_too()
     {
         // By the volume of a box and of a box less a box, and not by the solids' own: edging 0.4 mm thick and 2 m long,
-        // a strip of 1/64 in, an old carcase of 3 m with walls of 5/8 in.
+        // a strip of 1/64 in, an old carcase of 3 m with walls of 5/8 in (which floats of metres have 4e-6 too large).
         var bench = new Bench(LengthFormat.Inches);
         var sixtyFourth = new Rational(127, 320);
         var wall = new Rational(127, 8);
+        var (w, d, h) = (new Rational(27333, 10), new Rational(24501, 10), new Rational(29585, 10));
         bench.Board("edging", Role.Edging, SamplePieces.Board, Bench.Box(0, 0, 0, 2000, new(2, 5), 18), Flat);
         bench.Board("strip", Role.Edging, SamplePieces.Board, Bench.Box(0, 0, 50, sixtyFourth, 7 * wall, 51), Flat);
         bench.Board(
             "old",
             Role.Kept,
             SamplePieces.Maple,
-            Bench.Box(0, 0, 100, 3001, 601, 1901),
+            Bench.Box(0, 0, 100, w, d, 100 + h),
             Flat,
-            Bench.Cut(CutKind.Hollow, new(Bench.At(wall, wall, wall), Bench.At(3001 - wall, 601 - wall, 1801 - wall)))
+            Bench.Cut(CutKind.Hollow, new(Bench.At(wall, wall, wall), Bench.At(w - wall, d - wall, h - wall)))
         );
         var file = new GlbFile(GlbWriter.Write(bench.Build()).Bytes);
-        var (w, inner) = (15.875, (3001 - 31.75) * (601 - 31.75) * (1801 - 31.75));
+        const double Inner = (2733.3 - 31.75) * (2450.1 - 31.75) * (2958.5 - 31.75);
         Assert.Equal(1, Volume("edging") / (2000 * 0.4 * 18), 1e-6);
-        Assert.Equal(1, Volume("strip") / (0.396875 * 7 * w * 1), 1e-6);
-        Assert.Equal(1, Volume("old") / ((3001.0 * 601 * 1801) - inner), 1e-6);
+        Assert.Equal(1, Volume("strip") / (0.396875 * 7 * 15.875 * 1), 1e-6);
+        Assert.Equal(1, Volume("old") / ((2733.3 * 2450.1 * 2958.5) - Inner), 1e-6);
 
         double Volume(string name) => GlbLint.Volume(file.WorldCorners(file.Node(name))) * 1e9;
     }
