@@ -1,1 +1,3 @@
-return 0;
+using Dryfit.Cli;
+
+return DryfitCommand.Run(args, Surroundings.OfThisProcess());

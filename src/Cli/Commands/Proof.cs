@@ -1,0 +1,48 @@
+using Dryfit.Findings;
+
+namespace Dryfit.Cli;
+
+/// <summary>What every command does that reads a recipe: read, build, and say what is wrong with the input.</summary>
+internal sealed class Proof(Surroundings surroundings)
+{
+    /// <summary>Stands as the file in places of values given by <c>--set</c>.</summary>
+    private const string SetFile = "--set";
+
+    /// <summary>The piece with its report, or null where the input is wrong; that was said then.</summary>
+    /// <param name="request">What is asked for.</param>
+    /// <param name="json">Whether errors are a result too, as JSON.</param>
+    /// <param name="code">What to leave with where there is no piece.</param>
+    /// <exception cref="FileTroubleException">A file cannot be read.</exception>
+    public ProvedPiece? Of(Request request, bool json, out int code)
+    {
+        var recipe = InputFile.Read(request.Recipe, "recipe", surroundings);
+        var shop = request.Shop is null ? null : InputFile.Read(request.Shop, "shop file", surroundings);
+        var proved = Pipeline.Prove(recipe, shop, request);
+        code = ExitCode.Fine;
+        if (proved.Ok)
+            return proved.Value;
+
+        // A value that does not suit the recipe is a slip on the command line.
+        code = proved.Errors.All(error => error.Place?.File == SetFile) ? ExitCode.Usage : ExitCode.InvalidInput;
+        Say(proved.Errors, shop is null ? [recipe] : [recipe, shop], json);
+        return null;
+    }
+
+    /// <summary>Says what is wrong with the files read.</summary>
+    public void Say(IReadOnlyList<InputError> errors, IReadOnlyList<InputFile> files, bool json)
+    {
+        foreach (var error in errors)
+            surroundings.Error.Write(Text(error, files));
+        if (json)
+            ErrorsJson.Write(errors, surroundings.Out);
+    }
+
+    private string Text(InputError error, IReadOnlyList<InputFile> files) =>
+        error.Place?.File == SetFile
+            ? $"{DryfitCommand.Name}: {SetFile}: " + ErrorText.Write(error with { Place = null }, null)
+            : ErrorText.Write(
+                error,
+                files.FirstOrDefault(file => file.Name == error.Place?.File)?.Text,
+                surroundings.ErrorHasColour
+            );
+}

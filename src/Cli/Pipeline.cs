@@ -1,0 +1,66 @@
+using Dryfit.Casework;
+using Dryfit.Findings;
+using Dryfit.Inspection;
+using Dryfit.Outputs;
+using Dryfit.Outputs.CutList;
+using Dryfit.Outputs.FrontView;
+using Dryfit.Outputs.Glb;
+using Dryfit.Outputs.PartsList;
+using Dryfit.Parameters;
+using Dryfit.Recipe;
+
+namespace Dryfit.Cli;
+
+/// <summary>The house from end to end: text in, a proved piece out, files from it.</summary>
+internal static class Pipeline
+{
+    /// <summary>Reads, builds and inspects; all errors of both files come in one go.</summary>
+    public static Result<ProvedPiece> Prove(InputFile recipe, InputFile? shop, Request request)
+    {
+        var tree = RecipeReader.Read(recipe.Name, recipe.Bytes);
+        var rules = shop is null ? null : RecipeReader.Read(shop.Name, shop.Bytes);
+        IReadOnlyList<InputError> misread = [.. tree.Errors, .. rules?.Errors ?? []];
+        // A tree that is whole in spite of errors is looked through all the same, so that the rest of them show too.
+        if (tree.Value is null || (rules is not null && rules.Value is null))
+            return new(null, misread);
+
+        var design = Design.Build(tree.Value, rules?.Value, Options(request));
+        if (misread.Count > 0 || !design.Ok)
+            return new(null, [.. misread, .. design.Errors]);
+        return new(new ProvedPiece(design.Value!, Inspector.Inspect(design.Value!)), []);
+    }
+
+    /// <summary>Every file there is of a piece, or what is wrong with the maker's own template.</summary>
+    /// <param name="cutList">The maker's own template of the cut list; null for the built-in one.</param>
+    public static Result<IReadOnlyList<OutputFile>> Outputs(ProvedPiece proved, InputFile? cutList)
+    {
+        var (piece, report) = proved;
+        var page = CutListHtml.Write(
+            piece,
+            report,
+            cutList is null ? null : new DocumentTemplate(cutList.Name, cutList.Text)
+        );
+        if (page.Value is null)
+            return new(null, page.Errors);
+        return new(
+            [
+                GlbWriter.Write(piece),
+                PartsCsv.Write(piece),
+                PartsJson.Write(piece),
+                page.Value,
+                FrontSvg.Write(piece, report),
+                FindingsJson(proved),
+            ],
+            []
+        );
+    }
+
+    public static OutputFile FindingsJson(ProvedPiece proved) =>
+        Dryfit.Outputs.Findings.FindingsJson.Write(proved.Piece, proved.Report);
+
+    private static DesignOptions Options(Request request) =>
+        new([.. request.Set.Select(set => new Setting(set.Name, set.Value))], request.Units);
+}
+
+/// <summary>A piece with what the checks have to say about it.</summary>
+internal sealed record ProvedPiece(Piece Piece, Report Report);
