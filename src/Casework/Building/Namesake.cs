@@ -6,29 +6,35 @@ namespace Dryfit.Casework.Building;
 /// </summary>
 public sealed class Namesake
 {
-    private readonly HashSet<string> _words;
+    private readonly List<string> _words;
 
     public Namesake(string phrase)
     {
         _words = WordsOf(phrase);
     }
 
-    /// <summary>Whether a name holds every word of the phrase.</summary>
-    public bool IsIn(string name) => _words.Count > 0 && _words.IsSubsetOf(WordsOf(name));
+    /// <summary>Whether a name holds every word of the phrase, each as often as the phrase does.</summary>
+    public bool IsIn(string name)
+    {
+        if (_words.Count == 0)
+            return false;
+        var words = WordsOf(name);
+        return _words.TrueForAll(words.Remove);
+    }
 
     /// <summary>Whether the phrase itself holds a word.</summary>
     public bool Says(string word) => _words.Contains(word);
 
-    public static HashSet<string> WordsOf(string name) =>
+    private static List<string> WordsOf(string name) =>
         name.Split([' ', '-', '_', '/', ','], StringSplitOptions.RemoveEmptyEntries)
-            .Select(Singular)
-            .ToHashSet(StringComparer.OrdinalIgnoreCase);
+            .Select(word => Singular(word.ToLowerInvariant()))
+            .ToList();
 
     // Makers' nouns need no more: rails, stiles, doors, sides, shelves; "glass" and "cross" keep theirs.
     private static string Singular(string word)
     {
-        if (word.Equals("shelves", StringComparison.OrdinalIgnoreCase))
+        if (word == "shelves")
             return "shelf";
-        return word.Length > 3 && word[^1] is 's' or 'S' && word[^2] is not ('s' or 'S') ? word[..^1] : word;
+        return word.Length > 3 && word[^1] == 's' && word[^2] != 's' ? word[..^1] : word;
     }
 }

@@ -250,20 +250,20 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                 shelfThickness
             );
         }
-        var short_ = (gap * -1 / 2).As("half the gap");
+        var halfGap = (gap * -1 / 2).As("half the gap");
         return (
             cell with
             {
                 Height = height,
                 Z = rowZ,
                 Below = null,
-                ReachBelow = short_,
+                ReachBelow = halfGap,
             },
             cell with
             {
                 Height = (cell.Height - height).As("height left"),
                 Above = null,
-                ReachAbove = short_,
+                ReachAbove = halfGap,
             }
         );
     }
@@ -296,11 +296,13 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     {
         var name = $"{Prefix(cell)}opening{_names.NextOpening(cell.Bay)}";
         var full = plan.Group.Full(name);
+        var found = measured.Opening(full, cell.Width, cell.Height);
+        var (width, height) = (found?.Width ?? cell.Width, found?.Height ?? cell.Height);
+        // What was measured counts from the lower left corner.
         var clear = new Extent(
             new(cell.X, plan.Envelope.Min.Y, cell.Z),
-            new(cell.X + cell.Width.Length, cell.Inside.Max.Y, cell.Z + cell.Height.Length)
+            new(cell.X + width.Length, cell.Inside.Max.Y, cell.Z + height.Length)
         );
-        var found = measured.Opening(full, cell.Width, cell.Height);
         var opening = new Opening(
             piece.Unique($"{plan.Group.Id}/{Slug.Of(name)}"),
             full,
@@ -320,8 +322,8 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             Carcase = plan.Group,
             Prefix = _names.Prefix(region.Filling, cell.Bay),
             Opening = opening,
-            Width = found?.Width ?? cell.Width,
-            Height = found?.Height ?? cell.Height,
+            Width = width,
+            Height = height,
             UsualHang = plan.Face is null ? Hang.Overlay : Hang.Inset,
             Reach = new SideFigures(cell.ReachLeft, cell.ReachRight, cell.ReachBelow, cell.ReachAbove),
             OpenSides = open,
