@@ -92,6 +92,7 @@ public sealed class Scope
         var site = SiteOf(scalar);
         var (from, to) = site.Shape is CountShape shape ? (shape.From, shape.To) : (-1_000_000, 1_000_000);
         var harmless = Math.Clamp(1, from, to);
+        site.WantsNumber = true;
         if (Work(site) is not { } worked)
             return harmless;
         if (worked.Dimension != 0)
@@ -119,6 +120,7 @@ public sealed class Scope
     public Figure Number(Scalar scalar, string name)
     {
         var site = SiteOf(scalar);
+        site.WantsNumber = true;
         if (Work(site) is { } worked)
         {
             if (worked.Dimension == 0)

@@ -23,6 +23,9 @@ internal sealed class Site(Scalar scalar, Expression? expression)
 
     public Worked? Value { get; set; }
 
+    /// <summary>A plain number was asked for, so a number without a unit is one.</summary>
+    public bool WantsNumber { get; set; }
+
     public IReadOnlyList<NamedInput> Inputs { get; set; } = [];
 
     /// <summary>A number with or without a unit and minus, and nothing else.</summary>

@@ -100,6 +100,7 @@ public sealed class ShapeCheckTests
     [InlineData("face frame: maybe", "3:13-5 'maybe' is neither yes nor no.")]
     [InlineData("face frame: { stile: 2 }", "3:15-5 A face frame has no key 'stile'. [stiles]")]
     [InlineData("face frame: { stiles:2 }", "3:15-8 A space is missing after the colon. [stiles: 2]")]
+    [InlineData("front: { width: min(3, 4) }", "3:24-2 '4)' is no key: the comma before it has ended a value.")]
     [InlineData("front: { open: 3 }", "3:16-1 Nothing may stand behind this key.")]
     [InlineData("front: { doors: framd pair }", "3:17-5 'framd' is no word for this place. [framed]")]
     [InlineData(

@@ -36,6 +36,11 @@ internal static class Functions
         "inches",
         "foot",
         "feet",
+        "true",
+        "false",
+        "null",
+        "yes",
+        "no",
     ];
 
     public static IEnumerable<string> Names => All.Select(f => f.Name);

@@ -55,7 +55,11 @@ internal static class Lexer
             }
         }
         if (fault is null && open.Count > 0)
-            fault = new FormulaFault("A bracket is opened here and never closed.", new(open.Peek(), 1), "')'");
+            fault = new FormulaFault(
+                "A bracket is opened here and never closed.",
+                new(open.Peek(), 1),
+                "')'; where a comma stands inside [ ] or { }, quotes around the formula"
+            );
         return tokens;
     }
 

@@ -44,7 +44,7 @@ public static class Alternatives
         {
             BareShape => scalar.IsEmpty ? 0 : OtherKind,
             YesNoShape => YesNo.Read(scalar) is not null ? 0 : 300,
-            ChoiceShape choice => choice.Words.Contains(scalar.Text.Trim(), StringComparer.Ordinal) ? 0 : 200,
+            ChoiceShape choice => choice.Words.Contains(scalar.Text, StringComparer.Ordinal) ? 0 : 200,
             PhraseShape phrase => !scalar.IsEmpty && Phrase.Read(scalar, phrase).Errors.Count == 0 ? 0 : 190,
             _ when scalar.IsEmpty => OtherKind - 1,
             LengthShape or CountShape or NumberShape or QuantityShape => FormulaLook.Fits(scalar.Text) ? 10 : 210,

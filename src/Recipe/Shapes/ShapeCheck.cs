@@ -138,6 +138,12 @@ public static class ShapeCheck
                 "a key, a colon, a space and a value",
                 $"{entry.Key[..colon]}: {entry.Key[(colon + 1)..]}"
             );
+        if (entry.Key.Contains(')', StringComparison.Ordinal))
+            return new InputError(
+                $"{Excerpt.Quote(entry.Key)} is no key: the comma before it has ended a value.",
+                entry.KeyPlace,
+                "quotes around a formula with a comma inside { }"
+            );
         var a = ShapeWords.A(record.Name);
         return new InputError(
             $"{char.ToUpperInvariant(a[0])}{a[1..]} has no key {Excerpt.Quote(entry.Key)}.",
@@ -171,7 +177,7 @@ public static class ShapeCheck
                 errors.Add("A value is missing here.", scalar.Place, ShapeWords.Describe(shape));
                 break;
             case ChoiceShape choice:
-                if (!choice.Words.Contains(scalar.Text.Trim(), StringComparer.Ordinal))
+                if (!choice.Words.Contains(scalar.Text, StringComparer.Ordinal))
                     errors.Add(
                         $"{Excerpt.Quote(scalar.Text)} is no word for this place.",
                         scalar.Place,

@@ -1,0 +1,103 @@
+using System.Globalization;
+using System.Text;
+
+namespace Dryfit.Recipe;
+
+/// <summary>Writes the shapes as a page to read (Markdown): every word with its keys, defaults and an example.</summary>
+public static class ReferencePage
+{
+    /// <summary>The page, lines ended by LF.</summary>
+    /// <param name="root">The whole recipe.</param>
+    /// <param name="title">The page's heading.</param>
+    /// <param name="opening">What stands below it: a sentence or two.</param>
+    /// <param name="chapters">Chapters in Markdown that stand before the words, each beginning with its own heading (<c>##</c>).</param>
+    public static string Write(RecordShape root, string title, string opening, params IReadOnlyList<string> chapters)
+    {
+        var definitions = new Definitions(root);
+        var page = new StringBuilder();
+        page.Append(CultureInfo.InvariantCulture, $"# {title}\n\n{opening.Trim()}\n\n");
+        WriteContents(page, definitions, chapters);
+        foreach (var chapter in chapters)
+            page.Append('\n').Append(chapter.ReplaceLineEndings("\n").Trim()).Append('\n');
+        foreach (var word in definitions.All)
+            WriteWord(page, word, definitions);
+        return page.ToString();
+    }
+
+    private static void WriteContents(StringBuilder page, Definitions definitions, IReadOnlyList<string> chapters)
+    {
+        foreach (var chapter in chapters)
+        {
+            var heading = chapter.TrimStart().Split('\n')[0].TrimStart('#').Trim();
+            page.Append(CultureInfo.InvariantCulture, $"- [{heading}](#{Anchor(heading)})\n");
+        }
+        foreach (var word in definitions.All)
+            page.Append(CultureInfo.InvariantCulture, $"- [{word.Name}](#{definitions.Slug(word)})\n");
+    }
+
+    private static void WriteWord(StringBuilder page, RecordShape word, Definitions definitions)
+    {
+        page.Append(
+            CultureInfo.InvariantCulture,
+            $"\n<a id=\"{definitions.Slug(word)}\"></a>\n\n## {word.Name}\n\n{word.Doc}\n\n"
+        );
+        page.Append(
+            CultureInfo.InvariantCulture,
+            $"```yaml\n{word.Example.ReplaceLineEndings("\n").TrimEnd()}\n```\n\n"
+        );
+        page.Append("| key | holds | meaning | left out |\n|---|---|---|---|\n");
+        foreach (var field in word.Fields)
+        {
+            var leftOut = field.Required ? "**must be there**" : field.Default ?? "";
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"| `{field.Key}` | {Cell(Holds(field.Shape, definitions))} | {Cell(field.Doc)} | {Cell(leftOut)} |\n"
+            );
+        }
+    }
+
+    private static string Holds(Shape shape, Definitions definitions) =>
+        shape switch
+        {
+            LengthShape { Sign: LengthSign.AboveZero } => "[length](#lengths) above zero",
+            LengthShape { Sign: LengthSign.Any } => "[length](#lengths), may be negative",
+            LengthShape => "[length](#lengths)",
+            CountShape c => string.Create(CultureInfo.InvariantCulture, $"whole number, {c.From} to {c.To}"),
+            NumberShape => "number",
+            QuantityShape => "[length](#lengths) or number",
+            TextShape => "text",
+            YesNoShape => "`yes` or `no`; nothing at all is yes",
+            BareShape => "nothing",
+            ChoiceShape c => Words(c, ", "),
+            PhraseShape p => string.Join("; ", p.Groups.Select(g => Words(g, " or "))),
+            NameShape n => $"name of {ShapeWords.A(n.Of)}",
+            SpokenShape s => s.Describes,
+            ListShape l => $"{List(l)} {Holds(l.Item, definitions)}",
+            NamedShape n => $"names of your choosing ({n.Named}), each with {Holds(n.Item, definitions)}",
+            RecordShape r => $"[{r.Name}](#{definitions.Slug(r)})",
+            EitherShape e => string.Join(
+                "; or ",
+                Alternatives.Flatten(e).Select(s => Holds(s, definitions)).Distinct(StringComparer.Ordinal)
+            ),
+            _ => throw new InvalidOperationException($"A shape without words: {shape.GetType().Name}"),
+        };
+
+    private static string Words(ChoiceShape choice, string between) =>
+        string.Join(between, choice.Words.Select(w => $"`{w}`"));
+
+    private static string List(ListShape list) =>
+        list.AtLeast == list.AtMost ? string.Create(CultureInfo.InvariantCulture, $"list of {list.AtLeast}:")
+        : list.AtLeast > 0 ? string.Create(CultureInfo.InvariantCulture, $"list of at least {list.AtLeast}:")
+        : "list of";
+
+    private static string Cell(string text) =>
+        text.ReplaceLineEndings(" ").Replace("|", "\\|", StringComparison.Ordinal);
+
+    private static string Anchor(string heading) =>
+        string.Concat(
+            heading
+                .ToLowerInvariant()
+                .Where(c => char.IsLetterOrDigit(c) || c is ' ' or '-')
+                .Select(c => c == ' ' ? '-' : c)
+        );
+}
