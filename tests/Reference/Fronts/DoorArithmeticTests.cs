@@ -80,6 +80,26 @@ public sealed class DoorArithmeticTests
         Assert.That(RailsOf(piece), Is.All.EqualTo(16 - 4.00).Within(Exact));
     }
 
+    /// <summary>
+    /// Source: published raised-panel tutorial: a solid panel has 1/8 of room in its groove on each side and 1/16 at top and
+    /// bottom (08-013). Door 14 x 28, stiles and rails 2-1/4, grooves 3/8, worked out by hand: between the stiles 9-1/2, so
+    /// 9-1/2 + 3/4 - 1/4 = 10 wide; between the rails 23-1/2, so 23-1/2 + 3/4 - 1/8 = 24-1/8 high.
+    /// </summary>
+    [Test]
+    public void A_solid_panel_has_room_in_its_grooves()
+    {
+        Assert.That(Row("08-013").Value, Is.EqualTo("1/8 / 1/16"));
+        var piece = FaceFramedBox.With(
+            13,
+            27,
+            "doors: { hang: overlaid, overlay: 1/2, stiles: 2 1/4, rails: 2 1/4, panel: body }"
+        );
+        var panel = piece.PartsOf(Role.DoorPanel).Single();
+
+        Assert.That(FaceFramedBox.Inches(panel.Width.Length), Is.EqualTo(10).Within(Exact));
+        Assert.That(FaceFramedBox.Inches(panel.Length.Length), Is.EqualTo(24.125).Within(Exact));
+    }
+
     /// <summary>Source: door supplier's how-to guide: opening 15 x 27, overlay 1/2: door 16 x 28 (08-015).</summary>
     [TestCase("framed")]
     [TestCase("slab")]

@@ -1,5 +1,6 @@
 using Dryfit.Casework;
 using Dryfit.Measure;
+using Dryfit.Reference.Tests.Pieces;
 using Dryfit.Reference.Tests.Published;
 using NUnit.Framework;
 
@@ -69,6 +70,33 @@ public sealed class DressedLumberTests
     [TestCase("2x4x6")]
     [TestCase("")]
     public void A_section_that_is_not_made_is_not_found(string name) => Assert.That(DressedLumber.Find(name), Is.Null);
+
+    /// <summary>Source: the same sizes: two 2x4 glued face to face are 3 in thick and stay 3-1/2 in wide.</summary>
+    [Test]
+    public void Legs_glued_up_from_two_boards_measure_twice_the_dressed_thickness()
+    {
+        var piece = BuiltPiece.From(
+            """
+            piece: Worked example
+            units: in
+            materials: { body: pine 3/4, posts: spruce 2x4 }
+            carcases:
+              box:
+                size: [40, 30, 18]
+                stands on: { legs: { of: posts, plies: 2 }, height: 8 }
+                front: { open }
+            """
+        );
+        var plies = piece.PartsOf(Role.Leg);
+        var corner = plies.Where(ply => ply.Extent.Max.X <= Length.FromInches(10)).ToList();
+        var front = corner.Where(ply => ply.Extent.Max.Y <= Length.FromInches(9)).ToList();
+
+        Assert.That(plies, Has.Count.EqualTo(8));
+        Assert.That(front, Has.Count.EqualTo(2));
+        Assert.That(plies.Select(ply => ply.Thickness.Length.Inches.ToDouble()), Is.All.EqualTo(1.5).Within(1e-12));
+        Assert.That(front.Around().Depth.Inches.ToDouble(), Is.EqualTo(3).Within(1e-12));
+        Assert.That(front.Around().Width.Inches.ToDouble(), Is.EqualTo(3.5).Within(1e-12));
+    }
 
     private static Length Nominal(PublishedRow row)
     {
