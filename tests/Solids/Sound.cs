@@ -4,7 +4,7 @@ namespace Dryfit.Solids.Tests;
 /// area, faces that tile the triangles and look where they say.</summary>
 internal static class Sound
 {
-    public static Solid Checked(this Solid solid)
+    public static Solid Checked(this Solid solid, bool mayHaveSlivers = false)
     {
         var ways = new Dictionary<(int, int), int>();
         for (var i = 0; i < solid.Triangles.Count; i += 3)
@@ -29,7 +29,10 @@ internal static class Sound
             Assert.Equal(1, Vec3.Dot(face.Normal, face.Normal), 1e-12);
             for (var t = face.FirstTriangle; t < next; t++)
             {
-                Assert.True(Vec3.Dot(Across(solid, t), face.Normal) > 0, $"triangle {t} has no area or looks inwards");
+                // A tilted cut may leave a sliver thinner than the rounding of its corners.
+                var across = Across(solid, t);
+                var least = mayHaveSlivers ? -1e-9 * Reach(solid) * Reach(solid) : 0;
+                Assert.True(Vec3.Dot(across, face.Normal) > least, $"triangle {t} has no area or looks inwards");
             }
         }
 
@@ -41,6 +44,8 @@ internal static class Sound
     /// <summary>Corners less sides plus triangles: 2 for each closed surface without a tunnel, 2 less for each tunnel.</summary>
     public static int Euler(this Solid solid) =>
         solid.Vertices.Count - (solid.Triangles.Count / 2) + (solid.Triangles.Count / 3);
+
+    private static double Reach(Solid solid) => Vec3.Dot(solid.Bounds.Max, new(1, 1, 1));
 
     private static Vec3 Across(Solid solid, int triangle)
     {

@@ -57,6 +57,13 @@ internal readonly struct Dyadic(BigInteger mantissa, int exponent)
 
     public static Dyadic operator -(Dyadic a, Dyadic b) => a + -b;
 
+    /// <summary>The larger absolute value of the two.</summary>
+    public static Dyadic Largest(Dyadic a, Dyadic b)
+    {
+        var (x, y) = (a.Sign < 0 ? -a : a, b.Sign < 0 ? -b : b);
+        return (x - y).Sign < 0 ? y : x;
+    }
+
     /// <summary>The quotient as a double, right to about one unit in its last place.</summary>
     public static double Divide(Dyadic a, Dyadic b)
     {

@@ -23,6 +23,22 @@ internal sealed class ExactPoint
 
     public (double X, double Y, double Z) Round() => (Dyadic.Divide(x, w), Dyadic.Divide(y, w), Dyadic.Divide(z, w));
 
+    /// <summary>The turn of three points seen along an axis.</summary>
+    public static int Turn(ExactPoint a, ExactPoint b, ExactPoint c, int axis)
+    {
+        var ((ax, ay), (bx, by), (cx, cy)) = (a.Flat(axis), b.Flat(axis), c.Flat(axis));
+        var det = (ax * ((by * c.w) - (b.w * cy))) - (ay * ((bx * c.w) - (b.w * cx))) + (a.w * ((bx * cy) - (by * cx)));
+        return det.Sign * a.w.Sign * b.w.Sign * c.w.Sign;
+    }
+
+    private (Dyadic X, Dyadic Y) Flat(int axis) =>
+        axis switch
+        {
+            0 => (y, z),
+            1 => (z, x),
+            _ => (x, y),
+        };
+
     public static Dyadic Determinant(ExactPlane a, ExactPlane b, ExactPlane c)
     {
         var (bcX, bcY, bcZ) = Cross(b, c);

@@ -112,6 +112,21 @@ internal sealed class PointTable(PlaneTable planes)
         return ExactPoint.Determinant(ea, eb, ec).Sign;
     }
 
+    /// <summary>The turn of three points seen along an axis: 1 left, -1 right, 0 on one line; exact.</summary>
+    public int Turn(int a, int b, int c, int axis) => ExactPoint.Turn(Exactly(a), Exactly(b), Exactly(c), axis);
+
+    private ExactPoint Exactly(int index)
+    {
+        if (!exact.TryGetValue(index, out var e))
+        {
+            ref var p = ref points[index];
+            e = new(planes.Exactly(p.P), planes.Exactly(p.Q), planes.Exactly(p.R));
+            exact.Add(index, e);
+        }
+
+        return e;
+    }
+
     private int CloseSide(int index, int plane)
     {
         ref var p = ref points[index];
@@ -138,13 +153,7 @@ internal sealed class PointTable(PlaneTable planes)
         }
         else
         {
-            if (!exact.TryGetValue(index, out var e))
-            {
-                e = new(planes.Exactly(p.P), planes.Exactly(p.Q), planes.Exactly(p.R));
-                exact.Add(index, e);
-            }
-
-            side = e.Side(planes.Exactly(plane));
+            side = Exactly(index).Side(planes.Exactly(plane));
         }
 
         if (side == 0)

@@ -41,5 +41,12 @@ internal sealed class Store<T>
         Count = count;
     }
 
+    /// <summary>Takes one out; those after it move up.</summary>
+    public void Remove(int index)
+    {
+        Span[(index + 1)..].CopyTo(Span[index..]);
+        Count--;
+    }
+
     public void CutBack(int count) => Count = count;
 }

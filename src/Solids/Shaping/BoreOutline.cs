@@ -14,28 +14,33 @@ internal static class BoreOutline
         var corners = new Vec2[bore.Segments];
         for (var i = 0; i < corners.Length; i++)
         {
+            // A quarter turn is count / 4 steps; in quarters of a step everything is whole.
             corners[i] = new(
-                bore.Radius * Cosine(i, corners.Length),
-                bore.Radius * Cosine(i - (corners.Length / 4.0), corners.Length)
+                bore.Radius * Cosine(4 * i, 4 * corners.Length),
+                bore.Radius * Cosine((4 * i) - corners.Length, 4 * corners.Length)
             );
         }
 
         return corners;
     }
 
-    private static double Cosine(double i, int count)
+    // The cosine of i / count of a turn: the same to the last bit at all mirrored places, and exact where it is 0, 1/2 or 1.
+    private static double Cosine(int i, int count)
     {
-        var quarters = 4 * i / count;
-        if (quarters != Math.Floor(quarters))
+        i = Math.Abs(i) % count;
+        if (2 * i > count)
         {
-            return Math.Cos(2 * Math.PI * i / count);
+            i = count - i;
         }
 
-        return ((int)quarters & 3) switch
+        if (4 * i > count)
         {
-            0 => 1,
-            2 => -1,
-            _ => 0,
-        };
+            return -Cosine((count / 2) - i, count);
+        }
+
+        return 4 * i == count ? 0
+            : 6 * i == count ? 0.5
+            : 8 * i <= count ? Math.Cos(2 * Math.PI * i / count)
+            : Math.Sin(2 * Math.PI * ((count / 4) - i) / count);
     }
 }

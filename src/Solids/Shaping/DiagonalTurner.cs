@@ -6,13 +6,13 @@ namespace Dryfit.Solids.Shaping;
 /// Turns the diagonals of a triangulation until each is the better of the two in its quadrangle (Lawson's flips): of all
 /// triangulations of the face, the one with the widest smallest angles.
 /// </summary>
-internal sealed class DiagonalTurner
+internal sealed class DiagonalTurner(FacePoints points)
 {
     private readonly Dictionary<long, int> sides = [];
     private readonly Store<int> neighbour = new();
     private readonly Store<int> doubtful = new();
 
-    public void Run(Store<int> triangles, Store<double> xs, Store<double> ys)
+    public void Run(Store<int> triangles)
     {
         if (triangles.Count <= 3)
         {
@@ -25,7 +25,7 @@ internal sealed class DiagonalTurner
         {
             var side = doubtful[doubtful.Count - 1];
             doubtful.CutBack(doubtful.Count - 1);
-            Check(side, triangles, xs, ys);
+            Check(side, triangles);
         }
     }
 
@@ -57,7 +57,7 @@ internal sealed class DiagonalTurner
         }
     }
 
-    private void Check(int side, Store<int> triangles, Store<double> xs, Store<double> ys)
+    private void Check(int side, Store<int> triangles)
     {
         var other = neighbour[side];
         if (other < 0)
@@ -67,7 +67,7 @@ internal sealed class DiagonalTurner
 
         // a-b is the diagonal, c and d the corners on its left and right.
         var (a, b, c, d) = (triangles[side], triangles[After(side)], triangles[Before(side)], triangles[Before(other)]);
-        if (!IsBetterTurned(xs, ys, a, b, c, d))
+        if (!IsBetterTurned(a, b, c, d))
         {
             return;
         }
@@ -103,20 +103,20 @@ internal sealed class DiagonalTurner
         }
     }
 
-    private static bool IsBetterTurned(Store<double> xs, Store<double> ys, int a, int b, int c, int d)
+    private bool IsBetterTurned(int a, int b, int c, int d)
     {
         // Only a convex quadrangle has another diagonal.
         if (
-            Orientation.Turn(xs[d], ys[d], xs[b], ys[b], xs[c], ys[c]) <= 0
-            || Orientation.Turn(xs[c], ys[c], xs[a], ys[a], xs[d], ys[d]) <= 0
+            points.Turn(d, b, c) <= 0
+            || points.Turn(c, a, d) <= 0
         )
         {
             return false;
         }
 
         // The angles at c and d together are more than half a turn.
-        var (cax, cay, cbx, cby) = (xs[a] - xs[c], ys[a] - ys[c], xs[b] - xs[c], ys[b] - ys[c]);
-        var (dax, day, dbx, dby) = (xs[a] - xs[d], ys[a] - ys[d], xs[b] - xs[d], ys[b] - ys[d]);
+        var (cax, cay, cbx, cby) = (points.X(a) - points.X(c), points.Y(a) - points.Y(c), points.X(b) - points.X(c), points.Y(b) - points.Y(c));
+        var (dax, day, dbx, dby) = (points.X(a) - points.X(d), points.Y(a) - points.Y(d), points.X(b) - points.X(d), points.Y(b) - points.Y(d));
         var sinC = (cax * cby) - (cay * cbx);
         var cosC = (cax * cbx) + (cay * cby);
         var sinD = (dbx * day) - (dby * dax);

@@ -17,6 +17,9 @@ internal struct HalfEdge
     /// <summary>The cut that made the face here; -1 for the blank.</summary>
     public int Cut;
     public int Line;
+
+    /// <summary>Whether it runs against the line's direction.</summary>
+    public bool IsFalling;
     public int Next;
     public int Previous;
 }
@@ -40,9 +43,13 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
 
     public Store<HalfEdge> Edges { get; } = new();
 
+    /// <summary>Whether the solid touches itself along some edge, so that there are two pairs of half-edges in one place.</summary>
+    public bool HasDoubled { get; private set; }
+
     public void Find()
     {
         Edges.Clear();
+        HasDoubled = false;
         lines.Clear();
         NoteLines();
         seenPlane.Resize(0, 0);
@@ -252,7 +259,7 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
         var solid = kept & ~taken;
         if (solid != 0 && solid != all)
         {
-            Emit(line, from, to, solid, ring, turned);
+            Emit(line, from, to, solid, all, ring, turned);
         }
     }
 
@@ -295,9 +302,9 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
         for (var i = 0; i < ring.Length; i++)
         {
             var plane = lines.Planes[current.FirstPlane + i];
-            var turn = i < 2 ? 1 : AngleSign(current.P, plane);
+            var turn = i < 2 ? 1 : lines.Turn(in current, current.P, plane);
             var at = i;
-            while (at > 1 && AngleSign(ring[at - 1], plane) * turn * turned[at - 1] < 0)
+            while (at > 1 && lines.Turn(in current, ring[at - 1], plane) * turn * turned[at - 1] < 0)
             {
                 ring[at] = ring[at - 1];
                 turned[at] = turned[at - 1];
@@ -309,73 +316,75 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
         }
     }
 
-    // Sign of (a x b)·direction, exactly: both contain the line, so the cross product is along it.
-    private int AngleSign(int a, int b)
-    {
-        ref var p = ref planes[a];
-        ref var q = ref planes[b];
-        var value =
-            (current.Dx * ((p.Ny * q.Nz) - (p.Nz * q.Ny)))
-            + (current.Dy * ((p.Nz * q.Nx) - (p.Nx * q.Nz)))
-            + (current.Dz * ((p.Nx * q.Ny) - (p.Ny * q.Nx)));
-        if (Math.Abs(value) > 1e-12)
-        {
-            return Math.Sign(value);
-        }
-
-        var (e, f) = (planes.Exactly(a), planes.Exactly(b));
-        var along =
-            Math.Abs(current.Dx) >= Math.Max(Math.Abs(current.Dy), Math.Abs(current.Dz))
-                ? ((e.B * f.C) - (e.C * f.B)).Sign * Math.Sign(current.Dx)
-            : Math.Abs(current.Dy) >= Math.Abs(current.Dz) ? ((e.C * f.A) - (e.A * f.C)).Sign * Math.Sign(current.Dy)
-            : ((e.A * f.B) - (e.B * f.A)).Sign * Math.Sign(current.Dz);
-        return along;
-    }
-
     // Wedge j lies between half-planes j and j + 1; half-plane j < count is on the turned normal's left, j + count opposite.
-    private void Emit(int line, int from, int to, uint solid, Span<int> ring, Span<int> turned)
+    // Half-faces are paired across the solid between them. Where something empty is flat instead (a cut that touches a face
+    // from within along a line) they are paired across what is empty, so that the face is not slit.
+    private void Emit(int line, int from, int to, uint solid, uint all, Span<int> ring, Span<int> turned)
     {
-        var count = ring.Length;
-        var wedges = 2 * count;
+        var wedges = 2 * ring.Length;
+        var isSlit = HasFlatRun(all & ~solid, wedges) && !HasFlatRun(solid, wedges);
+        var runs = isSlit ? all & ~solid : solid;
+        var count = 0;
         for (var first = 0; first < wedges; first++)
         {
-            var before = (first + wedges - 1) % wedges;
-            if ((solid & (1u << first)) == 0 || (solid & (1u << before)) != 0)
+            if (!StartsRun(runs, first, wedges, out var after))
             {
                 continue;
-            }
-
-            var after = first;
-            while ((solid & (1u << after)) != 0)
-            {
-                after = (after + 1) % wedges;
             }
 
             // A run of half a turn is the flat of one face: no edge.
-            if ((after - first + wedges) % wedges == count)
+            if ((after - first + wedges) % wedges == ring.Length)
             {
                 continue;
             }
 
+            count++;
             var start = Edges.Count;
-            Edges.Add(Half(line, to, from, start + 1, ring, turned, first, before, first < count));
-            Edges.Add(Half(line, from, to, start, ring, turned, after, after, after >= count));
+            var (rising, falling) = isSlit ? (first, after) : (after, first);
+            Edges.Add(Half(line, to, from, start + 1, ring, turned, falling, isFalling: true));
+            Edges.Add(Half(line, from, to, start, ring, turned, rising, isFalling: false));
         }
+
+        HasDoubled |= count > 1;
     }
 
-    private HalfEdge Half(
-        int line,
-        int from,
-        int to,
-        int mate,
-        Span<int> ring,
-        Span<int> turned,
-        int halfPlane,
-        int emptyWedge,
-        bool alongTurned
-    )
+    private static bool StartsRun(uint runs, int first, int wedges, out int after)
     {
-        var place = halfPlane % ring.Length;
+        after = first;
+        if ((runs & (1u << first)) == 0 || (runs & (1u << ((first + wedges - 1) % wedges))) != 0)
+        {
+            return false;
+        }
+
+        while ((runs & (1u << after)) != 0)
+        {
+            after = (after + 1) % wedges;
+        }
+
+        return true;
+    }
+
+    private static bool HasFlatRun(uint runs, int wedges)
+    {
+        for (var first = 0; first < wedges; first++)
+        {
+            if (StartsRun(runs, first, wedges, out var after) && (after - first + wedges) % wedges == wedges / 2)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // The half-face at a half-plane where solid begins (seen around the line) runs down the line, where it ends up the line.
+    private HalfEdge Half(int line, int from, int to, int mate, Span<int> ring, Span<int> turned, int half, bool isFalling)
+    {
+        // Half-planes of the ring's first half have the turned normal outside where solid begins, the others where it ends.
+        var count = ring.Length;
+        var alongTurned = isFalling == half < count;
+        var place = half % count;
+        var empty = isFalling ? (half + (2 * count) - 1) % (2 * count) : half;
         var outward = (alongTurned ? 1 : -1) * turned[place];
         return new()
         {
@@ -384,7 +393,8 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
             Flat = (2 * ring[place]) + (outward > 0 ? 0 : 1),
             Mate = mate,
             Line = line,
-            Cut = Maker(place, alongTurned, emptyWedge),
+            IsFalling = isFalling,
+            Cut = Maker(place, alongTurned, empty),
             Next = -1,
             Previous = -1,
         };

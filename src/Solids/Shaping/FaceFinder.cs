@@ -23,15 +23,18 @@ internal struct Loop
     public int First;
     public int Count;
 
-    /// <summary>Twice its area in the plane's two leading coordinates; negative for a hole.</summary>
+    /// <summary>Twice its area in the plane's two leading coordinates, as rounded.</summary>
     public double Area;
+
+    /// <summary>Whether it goes around a hole.</summary>
+    public bool IsHole;
 
     /// <summary>The outer loop around a hole; itself for an outer one.</summary>
     public int Outer;
 }
 
 /// <summary>Sorts loops into faces: every hole to the loop that holds it.</summary>
-internal sealed class FaceFinder(PlaneTable planes, PointTable points, Store<HalfEdge> edges, LoopFinder corners)
+internal sealed class FaceFinder(PlaneTable planes, Store<HalfEdge> edges, LoopFinder corners)
 {
     private readonly Store<int> loopOfEdge = new();
     private readonly Store<int> order = new();
@@ -72,29 +75,6 @@ internal sealed class FaceFinder(PlaneTable planes, PointTable points, Store<Hal
         }
     }
 
-    /// <summary>A point of the plane in two coordinates that turn the same way as the face seen from outside.</summary>
-    public static (double X, double Y) Flatten(in Plane plane, int side, Vec3 p)
-    {
-        var (x, y, z) = (Math.Abs(plane.Nx), Math.Abs(plane.Ny), Math.Abs(plane.Nz));
-        double a;
-        double b;
-        double towards;
-        if (z >= x && z >= y)
-        {
-            (a, b, towards) = (p.X, p.Y, plane.Nz);
-        }
-        else if (x >= y)
-        {
-            (a, b, towards) = (p.Y, p.Z, plane.Nx);
-        }
-        else
-        {
-            (a, b, towards) = (p.Z, p.X, plane.Ny);
-        }
-
-        return towards > 0 == (side % 2 == 0) ? (a, b) : (b, a);
-    }
-
     private void Trace(int start)
     {
         var loop = new Loop
@@ -115,23 +95,47 @@ internal sealed class FaceFinder(PlaneTable planes, PointTable points, Store<Hal
                 LoopCorners.Add(corners.Corner[e]);
             }
 
+            if (corners.Middle.Count > 0 && corners.Middle[e] >= 0)
+            {
+                LoopCorners.Add(corners.Middle[e]);
+            }
+
             e = edges[e].Next;
         } while (e != start);
 
         loop.Count = LoopCorners.Count - loop.First;
+        var around = 0.0;
         for (var i = 0; i < loop.Count; i++)
         {
             var (ax, ay) = Flat2(in loop, i);
             var (bx, by) = Flat2(in loop, (i + 1) % loop.Count);
             var (ox, oy) = Flat2(in loop, 0);
             loop.Area += ((ax - ox) * (by - oy)) - ((ay - oy) * (bx - ox));
+            around += Math.Abs(bx - ax) + Math.Abs(by - ay);
         }
 
+        // Rounding moves a corner by some 1e-15 of the scale; the turns never lie.
+        var doubt = 1e-12 * planes.Scale * around;
+        loop.IsHole = Math.Abs(loop.Area) > doubt ? loop.Area < 0 : !corners.TurnsLeft(start);
         loops.Add(loop);
     }
 
-    private (double X, double Y) Flat2(in Loop loop, int i) =>
-        Flatten(in planes[loop.Side / 2], loop.Side, points.At(corners.CornerPoint[LoopCorners[loop.First + i]]));
+    private (double X, double Y) Flat2(in Loop loop, int i)
+    {
+        ref var plane = ref planes[loop.Side / 2];
+        var across = FacePoints.Across(in plane);
+        var towards = across switch
+        {
+            0 => plane.Nx,
+            1 => plane.Ny,
+            _ => plane.Nz,
+        };
+        return FacePoints.Flatten(
+            corners.CornerPosition[LoopCorners[loop.First + i]],
+            across,
+            towards > 0 != (loop.Side % 2 == 0)
+        );
+    }
 
     private void GroupBySide()
     {
@@ -162,7 +166,7 @@ internal sealed class FaceFinder(PlaneTable planes, PointTable points, Store<Hal
         for (var i = first; i < last; i++)
         {
             ref var loop = ref loops[order[i]];
-            if (loop.Area <= 0)
+            if (loop.IsHole)
             {
                 loop.Outer = OuterOf(order[i], first, last);
             }
@@ -171,7 +175,7 @@ internal sealed class FaceFinder(PlaneTable planes, PointTable points, Store<Hal
         for (var i = first; i < last; i++)
         {
             ref var outer = ref loops[order[i]];
-            if (outer.Area <= 0)
+            if (outer.IsHole)
             {
                 continue;
             }
@@ -212,7 +216,7 @@ internal sealed class FaceFinder(PlaneTable planes, PointTable points, Store<Hal
         var count = 0;
         for (var i = first; i < last; i++)
         {
-            if (loops[order[i]].Area > 0)
+            if (!loops[order[i]].IsHole)
             {
                 best = order[i];
                 count++;
@@ -224,17 +228,21 @@ internal sealed class FaceFinder(PlaneTable planes, PointTable points, Store<Hal
             return best;
         }
 
+        // A sliver of a hole may be rounded out of the face that has it: then any face will do.
+        var any = best;
         best = -1;
         for (var i = first; i < last; i++)
         {
             ref var outer = ref loops[order[i]];
-            if (outer.Area > 0 && (best < 0 || outer.Area < loops[best].Area) && Holds(in outer, in loops[hole]))
+            if (!outer.IsHole && (best < 0 || outer.Area < loops[best].Area) && Holds(in outer, in loops[hole]))
             {
                 best = order[i];
             }
         }
 
-        return best >= 0 ? best : throw new InvalidOperationException("A hole in a face has no face around it.");
+        return best >= 0 ? best
+            : any >= 0 ? any
+            : throw new InvalidOperationException("A hole in a face has no face around it.");
     }
 
     // Most corners of the hole decide; those on the outer loop itself say nothing.
@@ -243,7 +251,7 @@ internal sealed class FaceFinder(PlaneTable planes, PointTable points, Store<Hal
         for (var i = 0; i < hole.Count; i++)
         {
             var point = corners.CornerPoint[LoopCorners[hole.First + i]];
-            if (!HasPoint(in outer, point))
+            if (point >= 0 && !HasPoint(in outer, point))
             {
                 var (x, y) = Flat2(in hole, i);
                 return Holds(in outer, x, y);

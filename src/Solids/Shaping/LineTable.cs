@@ -29,6 +29,7 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
 {
     private readonly Dictionary<long, int> byPair = [];
     private readonly Store<int> general = new();
+    private int known;
 
     public Store<Line> Lines { get; } = new();
 
@@ -41,6 +42,7 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
     {
         byPair.Clear();
         general.Clear();
+        known = planes.Count;
         Lines.Clear();
         Stretches.Clear();
         Planes.Clear();
@@ -78,6 +80,34 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
         line.Stretches = Stretches.Add(new(box, line.Stretches));
     }
 
+    /// <summary>Sign of (a x b)·direction for the normals of two planes that contain the line; exact.</summary>
+    public int Turn(in Line line, int a, int b)
+    {
+        ref var p = ref planes[a];
+        ref var q = ref planes[b];
+        var value =
+            (line.Dx * ((p.Ny * q.Nz) - (p.Nz * q.Ny)))
+            + (line.Dy * ((p.Nz * q.Nx) - (p.Nx * q.Nz)))
+            + (line.Dz * ((p.Nx * q.Ny) - (p.Ny * q.Nx)));
+        if (Math.Abs(value) > 1e-12)
+        {
+            return Math.Sign(value);
+        }
+
+        var (e, f) = (planes.Exactly(a), planes.Exactly(b));
+        return Steepest(in line) switch
+        {
+            0 => ((e.B * f.C) - (e.C * f.B)).Sign * Math.Sign(line.Dx),
+            1 => ((e.C * f.A) - (e.A * f.C)).Sign * Math.Sign(line.Dy),
+            _ => ((e.A * f.B) - (e.B * f.A)).Sign * Math.Sign(line.Dz),
+        };
+    }
+
+    private static int Steepest(in Line line) =>
+        Math.Abs(line.Dx) >= Math.Max(Math.Abs(line.Dy), Math.Abs(line.Dz)) ? 0
+        : Math.Abs(line.Dy) >= Math.Abs(line.Dz) ? 1
+        : 2;
+
     private int Add(int p, int q)
     {
         ref var a = ref planes[p];
@@ -91,9 +121,15 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
         var y = (a.Nz * b.Nx) - (a.Nx * b.Nz);
         var z = (a.Nx * b.Ny) - (a.Ny * b.Nx);
         var length = Math.Sqrt((x * x) + (y * y) + (z * z));
-        if (length < 1e-7 && AreParallel(p, q))
+        if (length < 1e-7)
         {
-            return -1;
+            if (AreParallel(p, q))
+            {
+                return -1;
+            }
+
+            (x, y, z) = ExactDirection(p, q);
+            length = Math.Sqrt((x * x) + (y * y) + (z * z));
         }
 
         var first = Planes.Count;
@@ -109,8 +145,12 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
             FirstPlane = first,
             Stretches = -1,
         };
-        foreach (var r in general.Span)
+        // Further planes through the line: one of any three is no axis plane.
+        var isUpright = a.Axis >= 0 && b.Axis >= 0;
+        var candidates = isUpright ? general.Count : known;
+        for (var i = 0; i < candidates; i++)
         {
+            var r = isUpright ? general[i] : i;
             if (r != p && r != q && Contains(p, q, in line, r))
             {
                 Planes.Add(r);
@@ -136,6 +176,16 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
         return index;
     }
 
+    // The cross product of two almost parallel normals, scaled to about unit length without loss.
+    private (double X, double Y, double Z) ExactDirection(int p, int q)
+    {
+        var (a, b) = (planes.Exactly(p), planes.Exactly(q));
+        var (x, y, z) = ((a.B * b.C) - (a.C * b.B), (a.C * b.A) - (a.A * b.C), (a.A * b.B) - (a.B * b.A));
+        var largest = Dyadic.Largest(x, Dyadic.Largest(y, z));
+
+        return (Dyadic.Divide(x, largest), Dyadic.Divide(y, largest), Dyadic.Divide(z, largest));
+    }
+
     private bool AreParallel(int p, int q)
     {
         var (a, b) = (planes.Exactly(p), planes.Exactly(q));
@@ -159,10 +209,7 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
         }
 
         // Where the line crosses the coordinate plane that it is steepest to.
-        var axis =
-            Math.Abs(line.Dx) >= Math.Max(Math.Abs(line.Dy), Math.Abs(line.Dz)) ? 0
-            : Math.Abs(line.Dy) >= Math.Abs(line.Dz) ? 1
-            : 2;
-        return points.Side(points.Meet(p, q, planes.AddAxis(axis, 0)), r) == 0;
+        var point = points.Meet(p, q, planes.AddAxis(Steepest(in line), 0));
+        return point >= 0 && points.Side(point, r) == 0;
     }
 }

@@ -12,24 +12,25 @@ internal sealed class SolidWriter(
     FaceFinder faces
 )
 {
-    private readonly Triangulator triangulator = new();
+    private readonly FacePoints shape = new(points);
+    private Triangulator? triangulator;
     private readonly Store<int> triangles = new();
     private readonly Store<int> shell = new();
     private readonly Store<double> shellVolume = new();
 
-    public Solid Write(Vec3 size, IReadOnlyList<Cut> cuts)
+    public Solid Write(Vec3 size, IReadOnlyList<Cut> cuts, bool mayDouble)
     {
-        var vertices = new Vec3[corners.CornerPoint.Count];
-        for (var i = 0; i < vertices.Length; i++)
-        {
-            vertices[i] = points.At(corners.CornerPoint[i]);
-        }
-
+        var vertices = corners.CornerPosition.Span.ToArray();
         triangles.Clear();
         var written = new Face[faces.Flats.Count];
         for (var i = 0; i < written.Length; i++)
         {
             written[i] = WriteFace(faces.Flats[i], vertices, cuts);
+        }
+
+        if (mayDouble)
+        {
+            DiagonalParter.Part(triangles, written, ref vertices);
         }
 
         var mass = new MassSum(vertices.Length > 0 ? vertices[0] : default);
@@ -57,16 +58,17 @@ internal sealed class SolidWriter(
     private Face WriteFace(in Flat flat, Vec3[] vertices, IReadOnlyList<Cut> cuts)
     {
         ref var plane = ref planes[flat.Side / 2];
+        triangulator ??= new(shape);
         triangulator.Clear();
-        var first = faces.Loops[flat.FirstLoop].First;
+        shape.Start(in plane, flat.Side);
         for (var l = flat.FirstLoop; l < flat.FirstLoop + flat.LoopCount; l++)
         {
             ref var loop = ref faces.Loops[l];
             triangulator.StartLoop();
             for (var i = 0; i < loop.Count; i++)
             {
-                var (x, y) = FaceFinder.Flatten(in plane, flat.Side, vertices[faces.LoopCorners[loop.First + i]]);
-                triangulator.AddPoint(x, y);
+                var corner = faces.LoopCorners[loop.First + i];
+                shape.Add(vertices[corner], corners.CornerPoint[corner]);
             }
         }
 

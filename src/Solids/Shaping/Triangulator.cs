@@ -3,88 +3,97 @@ using Dryfit.Solids.Exact;
 namespace Dryfit.Solids.Shaping;
 
 /// <summary>Parts a flat with holes into triangles, by bridges to its holes and ears; then turns diagonals for good shape.</summary>
-internal sealed class Triangulator
+internal sealed class Triangulator(FacePoints points)
 {
-    private readonly Store<double> xs = new();
-    private readonly Store<double> ys = new();
     private readonly Store<int> ring = new();
     private readonly Store<int> starts = new();
     private readonly Store<int> next = new();
     private readonly Store<int> previous = new();
-    private readonly DiagonalTurner turner = new();
+    private readonly DiagonalTurner turner = new(points);
+
+    private readonly Store<Hole> waiting = new();
+    private readonly Store<bool> tried = new();
 
     /// <summary>Three point numbers a triangle, counter-clockwise, in the order the points were added.</summary>
     public Store<int> Triangles { get; } = new();
 
     public void Clear()
     {
-        xs.Clear();
-        ys.Clear();
         starts.Clear();
         Triangles.Clear();
     }
 
     /// <summary>Starts a loop; the first is the outer one (counter-clockwise), the rest are holes (clockwise).</summary>
-    public void StartLoop() => starts.Add(xs.Count);
-
-    public void AddPoint(double x, double y)
-    {
-        xs.Add(x);
-        ys.Add(y);
-    }
+    public void StartLoop() => starts.Add(points.Count);
 
     public void Run()
     {
         Bridge();
         Clip();
-        turner.Run(Triangles, xs, ys);
+        turner.Run(Triangles);
     }
 
-    private int End(int loop) => loop + 1 < starts.Count ? starts[loop + 1] : xs.Count;
+    private int End(int loop) => loop + 1 < starts.Count ? starts[loop + 1] : points.Count;
 
-    // One ring through all loops: each hole, rightmost first, is tied to a point of the ring that sees it.
+    // One ring through all loops: each hole is tied to the nearest corner of the ring that its rightmost corner sees. Holes are
+    // tried from the right; one that sees only other holes waits for them.
     private void Bridge()
     {
         ring.Clear();
         next.Clear();
         previous.Clear();
         AddRing(0, starts[0]);
-        Span<int> holes = starts.Count <= 256 ? stackalloc int[starts.Count - 1] : new int[starts.Count - 1];
-        Span<int> rightmost = starts.Count <= 256 ? stackalloc int[starts.Count - 1] : new int[starts.Count - 1];
-        for (var h = 0; h < holes.Length; h++)
+        waiting.Clear();
+        for (var hole = 1; hole < starts.Count; hole++)
         {
-            holes[h] = starts[h + 1];
-            for (var i = starts[h + 1]; i < End(h + 1); i++)
+            waiting.Add(new(hole, Rightmost(hole)));
+        }
+
+        waiting.Span.Sort((a, b) => points.X(b.Point).CompareTo(points.X(a.Point)) is var x and not 0 ? x : a.Loop - b.Loop);
+        var turn = 0;
+        var failed = 0;
+        while (waiting.Count > 0)
+        {
+            turn %= waiting.Count;
+            var hole = waiting[turn];
+            var from = SeenFrom(hole, failed > waiting.Count);
+            if (from < 0)
             {
-                if (xs[i] > xs[holes[h]] || (xs[i] == xs[holes[h]] && ys[i] > ys[holes[h]]))
-                {
-                    holes[h] = i;
-                }
+                turn++;
+                failed++;
+                continue;
             }
 
-            rightmost[h] = h + 1;
+            failed = 0;
+            waiting.Remove(turn);
+            TieHole(from, AddRing(hole.Loop, hole.Point));
+        }
+    }
+
+    private int Rightmost(int loop)
+    {
+        var best = starts[loop];
+        for (var i = best; i < End(loop); i++)
+        {
+            if (points.X(i) > points.X(best) || (points.X(i) == points.X(best) && points.Y(i) > points.Y(best)))
+            {
+                best = i;
+            }
         }
 
-        holes.Sort(
-            rightmost,
-            (a, b) =>
-                xs[a] != xs[b] ? xs[b].CompareTo(xs[a])
-                : ys[a] != ys[b] ? ys[b].CompareTo(ys[a])
-                : a - b
-        );
-        for (var h = 0; h < holes.Length; h++)
-        {
-            var from = SeenFrom(holes[h]);
-            var entry = AddRing(rightmost[h], holes[h]);
-            var exit = AddNode(ring[entry]);
-            var fromAgain = AddNode(ring[from]);
-            var last = previous[entry];
-            var after = next[from];
-            Tie(last, exit);
-            Tie(exit, fromAgain);
-            Tie(fromAgain, after);
-            Tie(from, entry);
-        }
+        return best;
+    }
+
+    private void TieHole(int from, int entry)
+    {
+        var exit = AddNode(ring[entry]);
+        var fromAgain = AddNode(ring[from]);
+        var last = previous[entry];
+        var after = next[from];
+        Tie(last, exit);
+        Tie(exit, fromAgain);
+        Tie(fromAgain, after);
+        Tie(from, entry);
     }
 
     private void Tie(int a, int b)
@@ -117,20 +126,22 @@ internal sealed class Triangulator
         return node;
     }
 
-    // The nearest point of the ring, to the right, that the hole's rightmost point sees.
-    private int SeenFrom(int point)
+    // The nearest node of the ring that a hole's corner sees, -1 where it sees none.
+    private int SeenFrom(Hole hole, bool isDesperate)
     {
-        var (x, y) = (xs[point], ys[point]);
-        Span<bool> tried = ring.Count <= 1024 ? stackalloc bool[ring.Count] : new bool[ring.Count];
+        var (x, y) = (points.X(hole.Point), points.Y(hole.Point));
+        tried.Resize(0, false);
+        tried.Resize(ring.Count, false);
+        var nearest = -1;
         while (true)
         {
             var best = -1;
             var least = double.PositiveInfinity;
             for (var n = 0; n < ring.Count; n++)
             {
-                var (dx, dy) = (xs[ring[n]] - x, ys[ring[n]] - y);
+                var (dx, dy) = (points.X(ring[n]) - x, points.Y(ring[n]) - y);
                 var distance = (dx * dx) + (dy * dy);
-                if (!tried[n] && distance < least && (dx > 0 || (dx == 0 && dy >= 0)))
+                if (!tried[n] && distance < least)
                 {
                     (best, least) = (n, distance);
                 }
@@ -138,10 +149,11 @@ internal sealed class Triangulator
 
             if (best < 0)
             {
-                throw new InvalidOperationException("A hole in a face sees no part of its rim.");
+                return isDesperate ? nearest : -1;
             }
 
-            if (LooksInto(best, x, y) && IsClear(ring[best], point))
+            nearest = nearest < 0 ? best : nearest;
+            if (LooksInto(best, hole.Point) && LooksOut(hole, ring[best]) && IsClear(ring[best], hole.Point))
             {
                 return best;
             }
@@ -150,31 +162,55 @@ internal sealed class Triangulator
         }
     }
 
-    // Whether the point lies within the corner of the ring at a node.
-    private bool LooksInto(int node, double x, double y)
+    // Whether a point lies within the face seen from a hole's corner.
+    private bool LooksOut(Hole hole, int point)
     {
-        var (b, o, a) = (ring[previous[node]], ring[node], ring[next[node]]);
-        if (xs[o] == x && ys[o] == y)
+        var (start, end) = (starts[hole.Loop], End(hole.Loop));
+        var before = hole.Point == start ? end - 1 : hole.Point - 1;
+        var after = hole.Point + 1 == end ? start : hole.Point + 1;
+        return LooksInto(before, hole.Point, after, point);
+    }
+
+    // Whether a point lies within the corner of the ring at a node.
+    private bool LooksInto(int node, int point)
+    {
+        return LooksInto(ring[previous[node]], ring[node], ring[next[node]], point);
+    }
+
+    private bool LooksInto(int b, int o, int a, int point)
+    {
+        if (points.AreSame(o, point))
         {
             return true;
         }
 
-        var left = Orientation.Turn(xs[o], ys[o], xs[a], ys[a], x, y);
-        var right = Orientation.Turn(xs[b], ys[b], xs[o], ys[o], x, y);
+        var left = Turn(o, a, point);
+        var right = Turn(b, o, point);
         return Turn(b, o, a) > 0 ? left > 0 && right > 0 : left > 0 || right > 0;
     }
 
     private bool IsClear(int a, int b)
     {
-        if (xs[a] == xs[b] && ys[a] == ys[b])
+        if (points.AreSame(a, b))
         {
             return true;
         }
 
+        for (var loop = 0; loop < starts.Count; loop++)
+        {
+            for (var (p, q) = (End(loop) - 1, starts[loop]); q < End(loop); p = q++)
+            {
+                if (Crosses(a, b, p, q))
+                {
+                    return false;
+                }
+            }
+        }
+
+        // Bridges that are already there.
         for (var n = 0; n < ring.Count; n++)
         {
-            var (p, q) = (ring[n], ring[next[n]]);
-            if (Crosses(a, b, p, q))
+            if (Crosses(a, b, ring[n], ring[next[n]]))
             {
                 return false;
             }
@@ -207,12 +243,12 @@ internal sealed class Triangulator
 
     private bool Between(int a, int b, int p)
     {
-        var along = ((xs[p] - xs[a]) * (xs[b] - xs[a])) + ((ys[p] - ys[a]) * (ys[b] - ys[a]));
-        var back = ((xs[p] - xs[b]) * (xs[a] - xs[b])) + ((ys[p] - ys[b]) * (ys[a] - ys[b]));
+        var along = ((points.X(p) - points.X(a)) * (points.X(b) - points.X(a))) + ((points.Y(p) - points.Y(a)) * (points.Y(b) - points.Y(a)));
+        var back = ((points.X(p) - points.X(b)) * (points.X(a) - points.X(b))) + ((points.Y(p) - points.Y(b)) * (points.Y(a) - points.Y(b)));
         return along > 0 && back > 0;
     }
 
-    private int Turn(int a, int b, int c) => Orientation.Turn(xs[a], ys[a], xs[b], ys[b], xs[c], ys[c]);
+    private int Turn(int a, int b, int c) => points.Turn(a, b, c);
 
     private void Clip()
     {
@@ -253,26 +289,16 @@ internal sealed class Triangulator
             return false;
         }
 
-        var (ax, ay, bx, by, cx, cy) = (xs[a], ys[a], xs[b], ys[b], xs[c], ys[c]);
-        var (minX, maxX) = (Math.Min(ax, Math.Min(bx, cx)), Math.Max(ax, Math.Max(bx, cx)));
-        var (minY, maxY) = (Math.Min(ay, Math.Min(by, cy)), Math.Max(ay, Math.Max(by, cy)));
         for (var n = next[after]; n != before; n = next[n])
         {
-            var (x, y) = (xs[ring[n]], ys[ring[n]]);
-            if (x < minX || x > maxX || y < minY || y > maxY)
-            {
-                continue;
-            }
-
-            if ((x == ax && y == ay) || (x == bx && y == by) || (x == cx && y == cy))
-            {
-                continue;
-            }
-
+            var p = ring[n];
             if (
-                Orientation.Turn(ax, ay, bx, by, x, y) >= 0
-                && Orientation.Turn(bx, by, cx, cy, x, y) >= 0
-                && Orientation.Turn(cx, cy, ax, ay, x, y) >= 0
+                !points.AreSame(p, a)
+                && !points.AreSame(p, b)
+                && !points.AreSame(p, c)
+                && Turn(a, b, p) >= 0
+                && Turn(b, c, p) >= 0
+                && Turn(c, a, p) >= 0
             )
             {
                 return false;
@@ -281,4 +307,6 @@ internal sealed class Triangulator
 
         return true;
     }
+
+    private readonly record struct Hole(int Loop, int Point);
 }

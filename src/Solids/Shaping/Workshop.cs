@@ -26,8 +26,8 @@ internal sealed class Workshop
         bodies = new(planes);
         lines = new(planes, points);
         edges = new(planes, points, bodies, lines);
-        loops = new(planes, points, lines, edges.Edges);
-        faces = new(planes, points, edges.Edges, loops);
+        loops = new(points, lines, edges.Edges);
+        faces = new(planes, edges.Edges, loops);
         writer = new(planes, points, edges.Edges, loops, faces);
     }
 
@@ -75,8 +75,8 @@ internal sealed class Workshop
     private Solid Finish(Vec3 size, IReadOnlyList<Cut> cuts)
     {
         edges.Find();
-        loops.Find();
+        loops.Find(edges.HasDoubled);
         faces.Find();
-        return writer.Write(size, cuts);
+        return writer.Write(size, cuts, edges.HasDoubled || loops.HasTouching);
     }
 }

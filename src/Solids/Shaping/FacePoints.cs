@@ -1,0 +1,109 @@
+using Dryfit.Solids.Exact;
+
+namespace Dryfit.Solids.Shaping;
+
+/// <summary>The corners of one face in two coordinates of its plane, turning as seen from outside. Turns are decided on the
+/// exact points; the doubles only where they leave no doubt.</summary>
+internal sealed class FacePoints(PointTable points)
+{
+    private readonly Store<double> xs = new();
+    private readonly Store<double> ys = new();
+    private readonly Store<double> errors = new();
+    private readonly Store<int> names = new();
+    private int across;
+    private bool isSwapped;
+    private bool isExact;
+
+    public int Count => xs.Count;
+
+    public double X(int i) => xs[i];
+
+    public double Y(int i) => ys[i];
+
+    public void Start(in Plane plane, int side)
+    {
+        xs.Clear();
+        ys.Clear();
+        errors.Clear();
+        names.Clear();
+        across = Across(in plane);
+        var towards = across switch
+        {
+            0 => plane.Nx,
+            1 => plane.Ny,
+            _ => plane.Nz,
+        };
+        isSwapped = towards > 0 != (side % 2 == 0);
+        isExact = true;
+    }
+
+    /// <summary>Adds a corner; <paramref name="name"/> is its exact point, or -1 where it has none.</summary>
+    public void Add(Vec3 position, int name)
+    {
+        var (x, y) = Flatten(position, across, isSwapped);
+        var error = 0.0;
+        if (name >= 0)
+        {
+            ref var point = ref points[name];
+            error = (point.ExactMask | (1 << across)) == 7 ? 0 : point.Error;
+        }
+
+        isExact &= error == 0;
+        xs.Add(x);
+        ys.Add(y);
+        errors.Add(error);
+        names.Add(name);
+    }
+
+    /// <summary>Whether two corners are in one place.</summary>
+    public bool AreSame(int a, int b) =>
+        a == b || (names[a] >= 0 && names[b] >= 0 ? names[a] == names[b] : xs[a] == xs[b] && ys[a] == ys[b]);
+
+    /// <summary>1 where a, b, c turn left, -1 right, 0 where they lie on one line; exact.</summary>
+    public int Turn(int a, int b, int c)
+    {
+        if (isExact)
+        {
+            return Orientation.Turn(xs[a], ys[a], xs[b], ys[b], xs[c], ys[c]);
+        }
+
+        var (abx, aby, acx, acy) = (xs[b] - xs[a], ys[b] - ys[a], xs[c] - xs[a], ys[c] - ys[a]);
+        var det = (abx * acy) - (aby * acx);
+        var error = errors[a] + errors[b] + errors[c];
+        var reach = Math.Abs(abx) + Math.Abs(aby) + Math.Abs(acx) + Math.Abs(acy);
+        if (Math.Abs(det) > (2 * error * (reach + error)) + (1e-15 * reach * reach))
+        {
+            return Math.Sign(det);
+        }
+
+        if (AreSame(a, b) || AreSame(b, c) || AreSame(c, a))
+        {
+            return 0;
+        }
+
+        return names[a] < 0 || names[b] < 0 || names[c] < 0
+            ? Orientation.Turn(xs[a], ys[a], xs[b], ys[b], xs[c], ys[c])
+            : points.Turn(names[a], names[b], names[c], across) * (isSwapped ? -1 : 1);
+    }
+
+    /// <summary>The coordinate to leave out: the one the plane is steepest to.</summary>
+    public static int Across(in Plane plane)
+    {
+        var (x, y, z) = (Math.Abs(plane.Nx), Math.Abs(plane.Ny), Math.Abs(plane.Nz));
+        return z >= x && z >= y ? 2
+            : x >= y ? 0
+            : 1;
+    }
+
+    /// <summary>The two coordinates that are left, in turn.</summary>
+    public static (double X, double Y) Flatten(Vec3 p, int across, bool isSwapped)
+    {
+        var (a, b) = across switch
+        {
+            0 => (p.Y, p.Z),
+            1 => (p.Z, p.X),
+            _ => (p.X, p.Y),
+        };
+        return isSwapped ? (b, a) : (a, b);
+    }
+}

@@ -1,0 +1,161 @@
+using System.Globalization;
+using System.Text.Json;
+using CsCheck;
+using Dryfit.Bench;
+
+namespace Dryfit.Solids.Tests;
+
+/// <summary>
+/// A second opinion on random boards with random cuts from manifold-3d (a general-purpose kernel in double precision that
+/// breaks ties by a symbolic perturbation): volume and surface must be the same. Skipped where node or its package is missing.
+/// </summary>
+public sealed class PeerTests
+{
+    [Theory]
+    [InlineData(false, 3000)]
+    [InlineData(true, 3000)]
+    public void Volumes_and_surfaces_are_those_of_another_kernel(bool tilted, int count)
+    {
+        using var peer = Peer.Start(PeerFolder(), out var why);
+        Assert.SkipWhen(peer is null, $"No second opinion: {why}.");
+        var boards = new List<(Vec3 Size, Cut[] Cuts)>();
+        (tilted ? RandomBoards.Any : RandomBoards.Upright).Sample(board =>
+            {
+                lock (boards)
+                {
+                    boards.Add(board);
+                }
+            },
+            iter: count
+        );
+        var file = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllBytes(file, Written(boards));
+            peer!.Ask($"load {file}");
+            peer.Ask("build");
+            var rows = peer.Rows("part");
+            for (var i = 0; i < boards.Count; i++)
+            {
+                var solid = SolidBuilder.Build(boards[i].Size, boards[i].Cuts);
+                var (volume, area) = (Number(rows[i][1]), Number(rows[i][2]));
+                Assert.True(
+                    Math.Abs(solid.Volume - volume) <= 1e-7 * (1000 + volume)
+                        && Math.Abs(solid.Area - area) <= 1e-6 * (1000 + area),
+                    $"board {i}: volume {solid.Volume} against {volume}, surface {solid.Area} against {area}:"
+                        + $" {boards[i].Size} {string.Join(" ", boards[i].Cuts.Select(Told))}"
+                );
+            }
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    /// <summary>The folder of peer.mjs in the source tree, from the place of the test program.</summary>
+    private static string PeerFolder()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Dryfit.slnx")))
+        {
+            folder = folder.Parent;
+        }
+
+        return Path.Combine(folder?.FullName ?? ".", "tests", "Solids", "peer");
+    }
+
+    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+
+    private static string Told(Cut cut) =>
+        cut is PrismCut prism ? $"{prism} {string.Join(" ", prism.Outline)}" : cut.ToString()!;
+
+    private static byte[] Written(List<(Vec3 Size, Cut[] Cuts)> boards)
+    {
+        using var memory = new MemoryStream();
+        using (var json = new Utf8JsonWriter(memory))
+        {
+            json.WriteStartObject();
+            json.WriteStartArray("boards");
+            for (var i = 0; i < boards.Count; i++)
+            {
+                json.WriteStartObject();
+                json.WriteString("id", i.ToString(CultureInfo.InvariantCulture));
+                Write(json, "size", boards[i].Size);
+                json.WriteStartArray("cuts");
+                foreach (var cut in boards[i].Cuts)
+                {
+                    Write(json, cut);
+                }
+
+                json.WriteEndArray();
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        return memory.ToArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, Cut cut)
+    {
+        // A box without a thickness takes nothing; the peer does not know it.
+        if (cut is BoxCut flat && (flat.Min.X >= flat.Max.X || flat.Min.Y >= flat.Max.Y || flat.Min.Z >= flat.Max.Z))
+        {
+            return;
+        }
+
+        json.WriteStartObject();
+        switch (cut)
+        {
+            case BoxCut box:
+                json.WriteString("k", "box");
+                Write(json, "min", box.Min);
+                Write(json, "max", box.Max);
+                break;
+            case BoreCut bore:
+                json.WriteString("k", "ngon");
+                json.WriteNumber("n", bore.Segments);
+                json.WriteNumber("r", bore.Radius);
+                json.WriteNumber("h", bore.Depth);
+                Write(json, bore.Frame);
+                break;
+            case PrismCut prism:
+                json.WriteString("k", "prism");
+                json.WriteStartArray("poly");
+                foreach (var corner in prism.Outline)
+                {
+                    json.WriteStartArray();
+                    json.WriteNumberValue(corner.X);
+                    json.WriteNumberValue(corner.Y);
+                    json.WriteEndArray();
+                }
+
+                json.WriteEndArray();
+                json.WriteNumber("h", prism.Height);
+                Write(json, prism.Frame);
+                break;
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Frame frame)
+    {
+        Write(json, "o", frame.Origin);
+        Write(json, "u", frame.U);
+        Write(json, "v", frame.V);
+        Write(json, "w", frame.W);
+    }
+
+    private static void Write(Utf8JsonWriter json, string name, Vec3 p)
+    {
+        json.WriteStartArray(name);
+        json.WriteNumberValue(p.X);
+        json.WriteNumberValue(p.Y);
+        json.WriteNumberValue(p.Z);
+        json.WriteEndArray();
+    }
+}

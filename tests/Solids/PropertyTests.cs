@@ -1,0 +1,106 @@
+using CsCheck;
+
+namespace Dryfit.Solids.Tests;
+
+public sealed class PropertyTests
+{
+    [Fact]
+    public void Boards_with_upright_cuts_are_sound() =>
+        RandomBoards.Upright.Sample(board => SolidBuilder.Build(board.Size, board.Cuts).Checked(), iter: 3000);
+
+    [Fact]
+    public void Boards_with_tilted_cuts_are_sound() =>
+        RandomBoards.Any.Sample(board => Build(board.Size, board.Cuts), iter: 3000);
+
+    [Fact]
+    public void Cuts_in_any_order_give_the_same_solid() =>
+        RandomBoards.Any.Sample(
+            board => Same(Build(board.Size, board.Cuts), Build(board.Size, [.. board.Cuts.Reverse()])),
+            iter: 1000
+        );
+
+    [Fact]
+    public void Cutting_twice_is_cutting_once() =>
+        RandomBoards.Any.Sample(
+            board => Same(Build(board.Size, board.Cuts), Build(board.Size, [.. board.Cuts, .. board.Cuts])),
+            iter: 1000
+        );
+
+    [Fact]
+    public void Mirrored_cuts_give_the_mirrored_solid() =>
+        RandomBoards.Any.Sample(
+            board =>
+            {
+                var solid = Build(board.Size, board.Cuts);
+                var mirrored = Build(board.Size, [.. board.Cuts.Select(cut => Mirrored(cut, board.Size.X))]);
+                Same(solid, mirrored);
+                if (solid.Volume > 0)
+                {
+                    Assert.Equal(solid.Centroid.X, board.Size.X - mirrored.Centroid.X, 1e-6);
+                }
+            },
+            iter: 1000
+        );
+
+    [Fact]
+    public void Two_halves_of_a_board_are_the_board() =>
+        Gen.Select(RandomBoards.Any, Gen.Int[1, 3])
+            .Sample(
+                (board, at) =>
+                {
+                    var x = 5 * at;
+                    var left = Build(board.Size, [.. board.Cuts, new BoxCut(new(x, 0, 0), board.Size)]);
+                    var right = Build(board.Size, [.. board.Cuts, new BoxCut(default, board.Size with { X = x })]);
+                    Assert.Equal(Build(board.Size, board.Cuts).Volume, left.Volume + right.Volume, 1e-6);
+                },
+                iter: 1000
+            );
+
+    [Fact]
+    public void Part_and_what_its_cuts_take_are_the_blank() =>
+        Gen.Select(RandomBoards.Sizes, RandomBoards.AnyCuts)
+            .Sample(
+                (size, cut) =>
+                {
+                    var part = new Placed(Build(size, [cut]), Frame.Identity);
+                    var blank = new Placed(Build(size, []), Frame.Identity);
+                    var kept = Pair.Overlap(part, blank)?.Volume ?? 0;
+                    Assert.Equal(part.Solid.Volume, kept, 1e-6);
+                },
+                iter: 500
+            );
+
+    private static Solid Build(Vec3 size, Cut[] cuts) => SolidBuilder.Build(size, cuts).Checked(mayHaveSlivers: true);
+
+    private static bool Same(Solid a, Solid b)
+    {
+        Assert.Equal(a.Volume, b.Volume, 1e-6);
+        Assert.Equal(a.Area, b.Area, 1e-6);
+        Assert.Equal(a.PieceCount, b.PieceCount);
+        Assert.Equal(a.Vertices.Count, b.Vertices.Count);
+        Assert.Equal(a.Triangles.Count, b.Triangles.Count);
+        Assert.Equal(a.Faces.Count, b.Faces.Count);
+        return true;
+    }
+
+    private static Cut Mirrored(Cut cut, double length) =>
+        cut switch
+        {
+            BoxCut box => new BoxCut(box.Min with { X = length - box.Max.X }, box.Max with { X = length - box.Min.X }),
+            BoreCut bore => bore with { Frame = Mirrored(bore.Frame, length) },
+            PrismCut prism => prism with
+            {
+                Frame = Mirrored(prism.Frame, length),
+                Outline = [.. prism.Outline.Reverse().Select(corner => corner with { Y = -corner.Y })],
+            },
+            _ => throw new ArgumentOutOfRangeException(nameof(cut)),
+        };
+
+    private static Frame Mirrored(Frame frame, double length) =>
+        new(
+            frame.Origin with { X = length - frame.Origin.X },
+            frame.U with { X = -frame.U.X },
+            (frame.V with { X = -frame.V.X }) * -1,
+            frame.W with { X = -frame.W.X }
+        );
+}
