@@ -16,7 +16,8 @@ internal sealed class Peer : IDisposable
     {
         if (!Directory.Exists(Path.Combine(folder, "node_modules", "manifold-3d")))
         {
-            why = $"the npm package manifold-3d is not installed: run npm ci in {Path.GetFileName(folder)} beside the tests";
+            why =
+                $"the npm package manifold-3d is not installed: run npm ci in {Path.GetFileName(folder)} beside the tests";
             return null;
         }
 

@@ -19,7 +19,8 @@ public sealed class PeerTests
         using var peer = Peer.Start(PeerFolder(), out var why);
         Assert.SkipWhen(peer is null, $"No second opinion: {why}.");
         var boards = new List<(Vec3 Size, Cut[] Cuts)>();
-        (tilted ? RandomBoards.Any : RandomBoards.Upright).Sample(board =>
+        (tilted ? RandomBoards.Any : RandomBoards.Upright).Sample(
+            board =>
             {
                 lock (boards)
                 {

@@ -6,7 +6,11 @@ public sealed class PropertyTests
 {
     [Fact]
     public void Boards_with_upright_cuts_are_sound() =>
-        RandomBoards.Upright.Sample(board => SolidBuilder.Build(board.Size, board.Cuts).Checked(), iter: 3000);
+        RandomBoards.Upright.Sample(board => Build(board.Size, board.Cuts), iter: 3000);
+
+    [Fact]
+    public void Square_cuts_leave_no_triangle_without_area() =>
+        RandomBoards.Square.Sample(board => SolidBuilder.Build(board.Size, board.Cuts).Checked(), iter: 3000);
 
     [Fact]
     public void Boards_with_tilted_cuts_are_sound() =>
@@ -98,9 +102,18 @@ public sealed class PropertyTests
 
     private static Frame Mirrored(Frame frame, double length) =>
         new(
-            frame.Origin with { X = length - frame.Origin.X },
-            frame.U with { X = -frame.U.X },
+            frame.Origin with
+            {
+                X = length - frame.Origin.X,
+            },
+            frame.U with
+            {
+                X = -frame.U.X,
+            },
             (frame.V with { X = -frame.V.X }) * -1,
-            frame.W with { X = -frame.W.X }
+            frame.W with
+            {
+                X = -frame.W.X,
+            }
         );
 }

@@ -8,7 +8,15 @@ namespace Dryfit.Solids.Tests;
 /// </summary>
 internal static class RandomBoards
 {
-    private static readonly Vec3[] Axes = [new(1, 0, 0), new(0, 1, 0), new(0, 0, 1), new(-1, 0, 0), new(0, -1, 0), new(0, 0, -1)];
+    private static readonly Vec3[] Axes =
+    [
+        new(1, 0, 0),
+        new(0, 1, 0),
+        new(0, 0, 1),
+        new(-1, 0, 0),
+        new(0, -1, 0),
+        new(0, 0, -1),
+    ];
 
     private static readonly Vec2[][] Outlines =
     [
@@ -16,7 +24,17 @@ internal static class RandomBoards
         [new(0, 0), new(30, 0), new(30, 10), new(10, 10), new(10, 30), new(0, 30)],
         [new(-10, -10), new(10, -10), new(10, 10), new(0, 0), new(-10, 10)],
         [new(0, 0), new(10, -10), new(20, 0), new(10, 10)],
-        [new(0, 0), new(40, 0), new(40, 20), new(30, 20), new(30, 10), new(20, 20), new(10, 10), new(10, 20), new(0, 20)],
+        [
+            new(0, 0),
+            new(40, 0),
+            new(40, 20),
+            new(30, 20),
+            new(30, 10),
+            new(20, 20),
+            new(10, 10),
+            new(10, 20),
+            new(0, 20),
+        ],
     ];
 
     public static Gen<Vec3> Sizes { get; } =
@@ -48,6 +66,9 @@ internal static class RandomBoards
     public static Gen<Cut> AnyCuts { get; } = Gen.OneOf(CutsIn(UprightFrames), CutsIn(TiltedFrames));
 
     public static Gen<(Vec3 Size, Cut[] Cuts)> Upright { get; } = Gen.Select(Sizes, UprightCuts.Array[0, 6]);
+
+    public static Gen<(Vec3 Size, Cut[] Cuts)> Square { get; } =
+        Gen.Select(Sizes, Gen.Select(Points, Points, (a, b) => (Cut)new BoxCut(Least(a, b), Most(a, b))).Array[0, 8]);
 
     public static Gen<(Vec3 Size, Cut[] Cuts)> Any { get; } = Gen.Select(Sizes, AnyCuts.Array[1, 5]);
 

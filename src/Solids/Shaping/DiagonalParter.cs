@@ -70,7 +70,11 @@ internal static class DiagonalParter
         return sides;
     }
 
-    private static void Rewrite(Store<int> triangles, Face[] faces, Dictionary<(int Face, int From, int To), int> middles)
+    private static void Rewrite(
+        Store<int> triangles,
+        Face[] faces,
+        Dictionary<(int Face, int From, int To), int> middles
+    )
     {
         var old = triangles.Span.ToArray();
         triangles.Clear();

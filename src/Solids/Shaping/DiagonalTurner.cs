@@ -106,17 +106,24 @@ internal sealed class DiagonalTurner(FacePoints points)
     private bool IsBetterTurned(int a, int b, int c, int d)
     {
         // Only a convex quadrangle has another diagonal.
-        if (
-            points.Turn(d, b, c) <= 0
-            || points.Turn(c, a, d) <= 0
-        )
+        if (points.Turn(d, b, c) <= 0 || points.Turn(c, a, d) <= 0)
         {
             return false;
         }
 
         // The angles at c and d together are more than half a turn.
-        var (cax, cay, cbx, cby) = (points.X(a) - points.X(c), points.Y(a) - points.Y(c), points.X(b) - points.X(c), points.Y(b) - points.Y(c));
-        var (dax, day, dbx, dby) = (points.X(a) - points.X(d), points.Y(a) - points.Y(d), points.X(b) - points.X(d), points.Y(b) - points.Y(d));
+        var (cax, cay, cbx, cby) = (
+            points.X(a) - points.X(c),
+            points.Y(a) - points.Y(c),
+            points.X(b) - points.X(c),
+            points.Y(b) - points.Y(c)
+        );
+        var (dax, day, dbx, dby) = (
+            points.X(a) - points.X(d),
+            points.Y(a) - points.Y(d),
+            points.X(b) - points.X(d),
+            points.Y(b) - points.Y(d)
+        );
         var sinC = (cax * cby) - (cay * cbx);
         var cosC = (cax * cbx) + (cay * cby);
         var sinD = (dbx * day) - (dby * dax);

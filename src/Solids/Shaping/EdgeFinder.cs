@@ -333,12 +333,12 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
             }
 
             // A run of half a turn is the flat of one face: no edge.
+            count++;
             if ((after - first + wedges) % wedges == ring.Length)
             {
                 continue;
             }
 
-            count++;
             var start = Edges.Count;
             var (rising, falling) = isSlit ? (first, after) : (after, first);
             Edges.Add(Half(line, to, from, start + 1, ring, turned, falling, isFalling: true));
@@ -378,7 +378,16 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
     }
 
     // The half-face at a half-plane where solid begins (seen around the line) runs down the line, where it ends up the line.
-    private HalfEdge Half(int line, int from, int to, int mate, Span<int> ring, Span<int> turned, int half, bool isFalling)
+    private HalfEdge Half(
+        int line,
+        int from,
+        int to,
+        int mate,
+        Span<int> ring,
+        Span<int> turned,
+        int half,
+        bool isFalling
+    )
     {
         // Half-planes of the ring's first half have the turned normal outside where solid begins, the others where it ends.
         var count = ring.Length;

@@ -49,7 +49,9 @@ internal sealed class Triangulator(FacePoints points)
             waiting.Add(new(hole, Rightmost(hole)));
         }
 
-        waiting.Span.Sort((a, b) => points.X(b.Point).CompareTo(points.X(a.Point)) is var x and not 0 ? x : a.Loop - b.Loop);
+        waiting.Span.Sort(
+            (a, b) => points.X(b.Point).CompareTo(points.X(a.Point)) is var x and not 0 ? x : a.Loop - b.Loop
+        );
         var turn = 0;
         var failed = 0;
         while (waiting.Count > 0)
@@ -243,8 +245,12 @@ internal sealed class Triangulator(FacePoints points)
 
     private bool Between(int a, int b, int p)
     {
-        var along = ((points.X(p) - points.X(a)) * (points.X(b) - points.X(a))) + ((points.Y(p) - points.Y(a)) * (points.Y(b) - points.Y(a)));
-        var back = ((points.X(p) - points.X(b)) * (points.X(a) - points.X(b))) + ((points.Y(p) - points.Y(b)) * (points.Y(a) - points.Y(b)));
+        var along =
+            ((points.X(p) - points.X(a)) * (points.X(b) - points.X(a)))
+            + ((points.Y(p) - points.Y(a)) * (points.Y(b) - points.Y(a)));
+        var back =
+            ((points.X(p) - points.X(b)) * (points.X(a) - points.X(b)))
+            + ((points.Y(p) - points.Y(b)) * (points.Y(a) - points.Y(b)));
         return along > 0 && back > 0;
     }
 
