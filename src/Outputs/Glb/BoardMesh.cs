@@ -13,6 +13,7 @@ internal sealed record BoardMesh(IReadOnlyList<(Vector3 Place, Vector3 Normal)> 
 {
     public static BoardMesh Of(Solid solid, GlbFrame frame)
     {
+        Vector3[] places = [.. solid.Vertices.Select(frame.BoardPoint)];
         var corners = new List<(Vector3, Vector3)>();
         var triangles = new List<int>(solid.Triangles.Count);
         var shared = new Dictionary<(Surface Surface, int Vertex), int>();
@@ -21,22 +22,40 @@ internal sealed record BoardMesh(IReadOnlyList<(Vector3 Place, Vector3 Normal)> 
             var face = solid.Faces[f];
             // A flat is a surface of its own; bores of equal surface are one.
             var surface = face.Surface is CylinderSurface ? face.Surface : new Flat(f);
-            for (var i = 3 * face.FirstTriangle; i < 3 * (face.FirstTriangle + face.TriangleCount); i++)
+            for (var t = face.FirstTriangle; t < face.FirstTriangle + face.TriangleCount; t++)
             {
-                var vertex = solid.Triangles[i];
-                if (!shared.TryGetValue((surface, vertex), out var corner))
-                {
-                    corner = corners.Count;
-                    shared.Add((surface, vertex), corner);
-                    var place = solid.Vertices[vertex];
-                    corners.Add((frame.BoardPoint(place), Normal(face, place)));
-                }
-
-                triangles.Add(corner);
+                if (Vanishes(3 * t))
+                    continue;
+                for (var i = 3 * t; i < 3 * (t + 1); i++)
+                    triangles.Add(Corner(face, surface, solid.Triangles[i]));
             }
         }
 
         return new(corners, triangles);
+
+        // Slivers between corners that are one and the same as floats. What is left stays closed: its two long sides
+        // have become one edge.
+        bool Vanishes(int first)
+        {
+            var (a, b, c) = (
+                places[solid.Triangles[first]],
+                places[solid.Triangles[first + 1]],
+                places[solid.Triangles[first + 2]]
+            );
+            return a == b || b == c || c == a;
+        }
+
+        int Corner(Face face, Surface surface, int vertex)
+        {
+            if (!shared.TryGetValue((surface, vertex), out var corner))
+            {
+                corner = corners.Count;
+                shared.Add((surface, vertex), corner);
+                corners.Add((places[vertex], Normal(face, solid.Vertices[vertex])));
+            }
+
+            return corner;
+        }
     }
 
     private static Vector3 Normal(Face face, Vec3 at)

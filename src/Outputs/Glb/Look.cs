@@ -12,16 +12,19 @@ namespace Dryfit.Outputs.Glb;
 /// <param name="Roughness">0 for a mirror, 1 for chalk.</param>
 internal sealed record Look(byte Red, byte Green, byte Blue, float Opacity, float Roughness)
 {
-    /// <summary>Words of a material's description, the more telling first: "white melamine chipboard" is white.</summary>
+    private static readonly Look White = Opaque(0xEE, 0xEC, 0xE6, 0.45f);
+
+    /// <summary>Whole words of a material's description, the more telling first: "melamine chipboard" is melamine.</summary>
     private static readonly (string Word, Look Look)[] ByWord =
     [
-        ("white", Opaque(0xEE, 0xEC, 0xE6, 0.45f)),
         ("melamine", Opaque(0xE6, 0xE3, 0xDB, 0.45f)),
         ("laminate", Opaque(0xE0, 0xDC, 0xD3, 0.45f)),
         ("mdf", Opaque(0xB9, 0xA1, 0x84, 0.8f)),
+        ("fibreboard", Opaque(0xB9, 0xA1, 0x84, 0.8f)),
+        ("fiberboard", Opaque(0xB9, 0xA1, 0x84, 0.8f)),
         ("hardboard", Opaque(0x8C, 0x6B, 0x4A, 0.7f)),
         ("chipboard", Opaque(0xC6, 0xAC, 0x85, 0.8f)),
-        ("particle", Opaque(0xC6, 0xAC, 0x85, 0.8f)),
+        ("particleboard", Opaque(0xC6, 0xAC, 0x85, 0.8f)),
         ("birch", Opaque(0xE2, 0xCF, 0xA9, 0.6f)),
         ("maple", Opaque(0xE4, 0xD1, 0xAC, 0.55f)),
         ("cherry", Opaque(0xAD, 0x6E, 0x48, 0.55f)),
@@ -29,10 +32,16 @@ internal sealed record Look(byte Red, byte Green, byte Blue, float Opacity, floa
         ("oak", Opaque(0xC4, 0xA2, 0x76, 0.6f)),
         ("ash", Opaque(0xD9, 0xC5, 0xA0, 0.6f)),
         ("beech", Opaque(0xD3, 0xAA, 0x80, 0.6f)),
+        ("hickory", Opaque(0xCB, 0xA7, 0x7C, 0.6f)),
         ("chestnut", Opaque(0xB8, 0x90, 0x62, 0.6f)),
         ("elm", Opaque(0xB4, 0x8A, 0x60, 0.6f)),
         ("larch", Opaque(0xCB, 0x98, 0x66, 0.6f)),
         ("douglas", Opaque(0xD0, 0x9C, 0x6C, 0.6f)),
+        ("redwood", Opaque(0xDE, 0xB6, 0x83, 0.6f)),
+        ("redcedar", Opaque(0xB3, 0x7A, 0x55, 0.6f)),
+        ("cypress", Opaque(0xD6, 0xB4, 0x83, 0.6f)),
+        ("hemlock", Opaque(0xDB, 0xC0, 0x96, 0.6f)),
+        ("aspen", Opaque(0xE4, 0xD8, 0xBC, 0.6f)),
         ("cedar", Opaque(0xB3, 0x7A, 0x55, 0.6f)),
         ("fir", Opaque(0xE0, 0xC4, 0x94, 0.6f)),
         ("spruce", Opaque(0xE5, 0xCE, 0xA2, 0.6f)),
@@ -63,9 +72,15 @@ internal sealed record Look(byte Red, byte Green, byte Blue, float Opacity, floa
                 return new(0xDC, 0xE6, 0xEA, 0.3f, 0.15f);
         }
 
+        var words = material
+            .Stuff.Split([' ', '-', ',', '/', '(', ')'], StringSplitOptions.RemoveEmptyEntries)
+            .ToHashSet(StringComparer.OrdinalIgnoreCase);
+        // White pine is no white board.
+        if (material.Kind == MaterialKind.Sheet && words.Contains("white"))
+            return White;
         foreach (var (word, look) in ByWord)
         {
-            if (material.Stuff.Contains(word, StringComparison.OrdinalIgnoreCase))
+            if (words.Contains(word))
                 return look;
         }
 

@@ -53,7 +53,7 @@ internal sealed class CutWords(Part part, LengthFormat format)
         Axis? into = axes.Where(axis => OpenSides(box, axis).Length == 1).Cast<Axis?>().FirstOrDefault();
         var text = name;
         if (into is { } depth)
-            text += $" in the {Side(OpenSides(box, depth)[0])}, {format.Write(box.Size(depth))} deep";
+            text += $" in the {Side(OpenSides(box, depth)[0])}, {Say(box.Size(depth))} deep";
         Axis[] rest = [.. axes.Where(axis => axis != into).Reverse()];
         return $"{text}; {string.Join("; ", rest.Select(axis => Run(box, axis, SizeWord(cut.Kind, box, rest, axis))))}";
     }
@@ -64,14 +64,14 @@ internal sealed class CutWords(Part part, LengthFormat format)
         var open = OpenSides(box, axis);
         if (open.Length == 2)
             return BoardWords.Whole(axis);
-        var size = $"{format.Write(box.Size(axis))} {sizeWord}";
+        var size = $"{Say(box.Size(axis))} {sizeWord}";
         if (open.Length == 1)
             return $"{size} at the {Side(open[0])}";
         var fromLow = box.Min[axis];
         var fromHigh = _blank.Max[axis] - box.Max[axis];
         return fromLow <= fromHigh
-            ? $"{size}, {format.Write(fromLow)} from the {Side(Directions.Along(axis, -1))}"
-            : $"{size}, {format.Write(fromHigh)} from the {Side(Directions.Along(axis, 1))}";
+            ? $"{size}, {Say(fromLow)} from the {Side(Directions.Along(axis, -1))}"
+            : $"{size}, {Say(fromHigh)} from the {Side(Directions.Along(axis, 1))}";
     }
 
     /// <summary>The shorter side of a cut is how wide it is, whichever way it runs; but a tongue is so and so long.</summary>
@@ -93,7 +93,7 @@ internal sealed class CutWords(Part part, LengthFormat format)
     private string HoleKind(RoundCut cut)
     {
         var goesThrough = cut.TiltDegrees == 0 && cut.Depth >= _blank.Size(cut.Into.Axis());
-        var depth = goesThrough ? "through" : $"{format.Write(cut.Depth)} deep";
+        var depth = goesThrough ? "through" : $"{Say(cut.Depth)} deep";
         var lean =
             cut.TiltDegrees == 0
                 ? ""
@@ -101,7 +101,7 @@ internal sealed class CutWords(Part part, LengthFormat format)
                     CultureInfo.InvariantCulture,
                     $", leaning {cut.TiltDegrees} degrees to the {Side(cut.Leaning)}"
                 );
-        return $"{Words.Of(cut.Kind)} in the {Side(cut.Into.Opposite())}, {format.Write(cut.Diameter)} across, {depth}{lean}";
+        return $"{Words.Of(cut.Kind)} in the {Side(cut.Into.Opposite())}, {Say(cut.Diameter)} across, {depth}{lean}";
     }
 
     private string Centre(RoundCut cut) =>
@@ -121,18 +121,34 @@ internal sealed class CutWords(Part part, LengthFormat format)
     private static Axis[] CentreAxes(RoundCut cut) =>
         [.. ((Axis[])[Axis.X, Axis.Y, Axis.Z]).Where(axis => axis != cut.Into.Axis())];
 
-    private string From(List<Length> at, Axis axis) =>
-        $"{string.Join(", ", at.Select(format.Write))} from the {Side(Directions.Along(axis, -1))}";
+    /// <summary>Measured from the nearer side: a hinge cup from the edge that it is bored by.</summary>
+    private string From(List<Length> at, Axis axis)
+    {
+        var size = _blank.Max[axis];
+        var isFar = at.Min() > size / 2;
+        var from = isFar ? at.Select(a => size - a).Order() : at.AsEnumerable();
+        return $"{string.Join(", ", from.Select(Say))} from the {Side(Directions.Along(axis, isFar ? 1 : -1))}";
+    }
 
     private string Outline(OutlineCut cut)
     {
-        var corners = cut.Outline.Select(c => $"({format.Write(c.A)}; {format.Write(c.B)})");
+        var corners = cut.Outline.Select(c => $"({Say(c.A)}; {Say(c.B)})");
         var run =
             cut.From <= Length.Zero && cut.To >= _blank.Max[cut.Along]
                 ? BoardWords.Whole(cut.Along)
-                : $"{format.Write(cut.From)} to {format.Write(cut.To)} from the {Side(Directions.Along(cut.Along, -1))}";
+                : $"{Say(cut.From)} to {Say(cut.To)} from the {Side(Directions.Along(cut.Along, -1))}";
         return $"{Words.Of(cut.Kind)}, {run}, outline {string.Join(' ', corners)}";
     }
 
     private string Side(Direction board) => BoardWords.Side(part.Place, board);
+
+    /// <summary>
+    /// As the maker writes it; but what is no fraction of an inch and is a tenth of a millimetre came in millimetres (a
+    /// bit of 9.5 mm, rows 32 mm apart), and is told so.
+    /// </summary>
+    private string Say(Length length)
+    {
+        var isMetric = format.Unit == LengthUnit.Inch && format.Hides(length) && (length.Millimetres * 10).IsWhole;
+        return isMetric ? LengthFormat.Millimetres.WriteWithUnit(length) : format.Write(length);
+    }
 }

@@ -42,12 +42,19 @@ public sealed record PartsRow(
         );
     }
 
-    /// <summary>"upper left door stile" and "upper right door stile" are both an "upper door stile".</summary>
+    /// <summary>
+    /// "upper left door stile" and "upper right door stile" are both an "upper door stile"; "wing top" and "wing bottom"
+    /// are a "wing top, bottom".
+    /// </summary>
     private static string CommonName(AlikeParts kind, Role[] roles)
     {
         var names = kind.Members.Select(member => member.Part.Name.Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        var common = names.Aggregate(CommonWords);
-        return common.Length > 0 ? string.Join(' ', common) : string.Join(", ", roles.Select(Words.Of));
+        IEnumerable<string> common = names.Aggregate(CommonWords);
+        var uses = string.Join(", ", roles.Select(Words.Of));
+        if (roles.Length > 1)
+            common = common.Except(uses.Split([' ', ',']), StringComparer.Ordinal).Append(uses);
+        var name = string.Join(' ', common);
+        return name.Length > 0 ? name : uses;
     }
 
     /// <summary>The longest run of words that both have in the same order, gaps allowed.</summary>

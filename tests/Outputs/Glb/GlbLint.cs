@@ -48,15 +48,19 @@ internal static class GlbLint
     public static IEnumerable<(string A, string B)> CoincidentFaces(GlbFile file)
     {
         var parts = file.Parts.Select(node => (node.Name, Facets: Facets(file, node).ToList())).ToList();
+        var boxes = parts.ConvertAll(part => Box.Around(part.Facets.SelectMany(facet => facet.Corners)));
         for (var i = 0; i < parts.Count; i++)
         {
             for (var j = i + 1; j < parts.Count; j++)
             {
-                if (parts[i].Facets.Any(a => parts[j].Facets.Any(b => Coincide(a, b))))
+                var (a, b) = (Near(parts[i].Facets, boxes[j]), Near(parts[j].Facets, boxes[i]));
+                if (a.Exists(f => b.Exists(g => Coincide(f, g))))
                     yield return (parts[i].Name, parts[j].Name);
             }
         }
     }
+
+    private static List<Facet> Near(List<Facet> facets, Box box) => facets.FindAll(facet => facet.Box.Touches(box));
 
     private static IEnumerable<Facet> Facets(GlbFile file, GlbNode node)
     {
@@ -64,13 +68,13 @@ internal static class GlbLint
         {
             var across = Place.Cross(t[1] - t[0], t[2] - t[0]);
             var normal = across * (1 / across.Length);
-            yield return new(t, normal, Place.Dot(normal, t[0]));
+            yield return new(t, normal, Place.Dot(normal, t[0]), Box.Around(t));
         }
     }
 
     private static bool Coincide(Facet a, Facet b)
     {
-        if (Math.Abs(a.Offset - b.Offset) > Hair || (a.Normal - b.Normal).Length > Hair)
+        if (!a.Box.Touches(b.Box) || Math.Abs(a.Offset - b.Offset) > Hair || (a.Normal - b.Normal).Length > Hair)
             return false;
         // Two triangles of one plane overlap where no side of either keeps them apart.
         foreach (var (from, to) in Sides(a).Concat(Sides(b)))
@@ -95,5 +99,25 @@ internal static class GlbLint
         return (at.Min(), at.Max());
     }
 
-    private sealed record Facet(Place[] Corners, Place Normal, double Offset);
+    private sealed record Facet(Place[] Corners, Place Normal, double Offset, Box Box);
+
+    private sealed record Box(Place Min, Place Max)
+    {
+        public static Box Around(IEnumerable<Place> places)
+        {
+            var all = places.ToList();
+            return new(
+                new(all.Min(p => p.X), all.Min(p => p.Y), all.Min(p => p.Z)),
+                new(all.Max(p => p.X), all.Max(p => p.Y), all.Max(p => p.Z))
+            );
+        }
+
+        public bool Touches(Box other) =>
+            Min.X <= other.Max.X + Hair
+            && other.Min.X <= Max.X + Hair
+            && Min.Y <= other.Max.Y + Hair
+            && other.Min.Y <= Max.Y + Hair
+            && Min.Z <= other.Max.Z + Hair
+            && other.Min.Z <= Max.Z + Hair;
+    }
 }

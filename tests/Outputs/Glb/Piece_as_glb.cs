@@ -253,6 +253,22 @@ public partial class Piece_as_glb
             );
 
     [Fact]
+    public void Holes_bored_from_both_faces_that_meet_in_the_middle_leave_no_slivers()
+    {
+        // The corners of the two differ in the last place of a double, which is nothing to a float.
+        var bench = new Bench(LengthFormat.Millimetres);
+        RoundCut[] bores =
+        [
+            new("a", CutKind.Bore, null, Bench.At(100, 30, 0), Direction.Up, Bench.Mm(5), Bench.Mm(10)),
+            new("b", CutKind.Bore, null, Bench.At(100, 30, 20), Direction.Down, Bench.Mm(5), Bench.Mm(10)),
+        ];
+        bench.Board("board", Role.Partition, SamplePieces.Maple, Bench.Box(0, 0, 0, 600, 200, 20), Flat, bores);
+        var mesh = Assert.Single(new GlbFile(GlbWriter.Write(bench.Build()).Bytes).Meshes);
+        Assert.Equal(0, GlbLint.OpenEdges(mesh));
+        Assert.Equal(0, GlbLint.WrongNormals(mesh));
+    }
+
+    [Fact]
     public void Bores_look_round_and_edges_stay_hard()
     {
         var mesh = File.Meshes[File.Node("case_left-side").Mesh!.Value];

@@ -95,6 +95,70 @@ public class Parts_as_csv
     }
 
     [Fact]
+    public void Holes_are_told_from_the_nearer_edge()
+    {
+        var cup = new RoundCut(
+            "a",
+            CutKind.HingeCup,
+            null,
+            Bench.At(500, 262, 0),
+            Direction.Up,
+            Bench.Mm(35),
+            Bench.Mm(13)
+        );
+        Assert.Equal(
+            ["hinge cup in the reverse face, 35 across, 13 deep; 100 from the right end, 23 from the back edge"],
+            Cuts(cup)
+        );
+    }
+
+    [Fact]
+    public void What_is_metric_in_a_piece_in_inches_is_told_in_millimetres()
+    {
+        var inch = new Rational(127, 5);
+        var bench = new Bench(LengthFormat.Inches);
+        var shelf = bench.Board(
+            "shelf",
+            Role.Shelf,
+            SamplePieces.Maple,
+            Bench.Box(0, 0, 0, 20 * inch, 10 * inch, inch),
+            Flat
+        );
+        var hole = new RoundCut(
+            "a",
+            CutKind.Bore,
+            null,
+            Bench.At(2 * inch, inch / 3, 0),
+            Direction.Up,
+            Bench.Mm(new(19, 2)),
+            Bench.Mm(12)
+        );
+        bench.Replace(shelf, shelf with { Cuts = [hole] });
+        Assert.Equal(
+            "bore in the reverse face, 9.5 mm across, 12 mm deep; 2 from the left end, 21/64 + 0.3/64 from the front edge",
+            Assert.Single(Rows(bench.Build()))["cuts"]
+        );
+    }
+
+    [Fact]
+    public void Equal_boards_that_serve_as_different_things_are_named_for_all_of_them()
+    {
+        var bench = new Bench(LengthFormat.Millimetres);
+        var top = bench.Board("a", Role.Top, SamplePieces.Maple, Bench.Box(0, 0, 700, 600, 285, 718), Flat);
+        bench.Replace(top, top with { Name = "left wing top" });
+        bench.Replace(
+            top = bench.Board("b", Role.Bottom, SamplePieces.Maple, Bench.Box(0, 0, 0, 600, 285, 18), Flat),
+            top with
+            {
+                Name = "right wing bottom",
+            }
+        );
+        var row = Assert.Single(Rows(bench.Build()));
+        Assert.Equal("wing top, bottom", row["name"]);
+        Assert.Equal("top, bottom", row["role"]);
+    }
+
+    [Fact]
     public void Joints_are_told_from_both_sides()
     {
         var bench = DoorRails(LengthFormat.Inches);
