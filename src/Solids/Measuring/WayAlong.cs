@@ -12,8 +12,12 @@ internal static class WayAlong
         }
 
         var across = Across(direction);
-        var leading = Facing(new(a), across, 1);
-        var waiting = Facing(new(b), across, -1);
+        var (own, other) = (new WorldMesh(a), new WorldMesh(b));
+        var leading = Facing(own, across, 1, Window(other, across));
+        var waiting = Facing(other, across, -1, Window(own, across));
+        // The nearest first: once two touch, nothing can be nearer, and what waits behind the nearest need not be asked.
+        leading.Sort((s, t) => t.Bounds.Max.Z.CompareTo(s.Bounds.Max.Z));
+        waiting.Sort((s, t) => s.Bounds.Min.Z.CompareTo(t.Bounds.Min.Z));
         var least = Math.BitIncrement(cap);
         Gap? gap = null;
         Span<Vec3> shape = stackalloc Vec3[16];
@@ -22,9 +26,13 @@ internal static class WayAlong
         {
             foreach (var t in waiting)
             {
+                if (t.Bounds.Min.Z - s.Bounds.Max.Z >= least)
+                {
+                    break;
+                }
+
                 if (
                     t.Bounds.Max.Z < s.Bounds.Min.Z
-                    || t.Bounds.Min.Z - s.Bounds.Max.Z >= least
                     || t.Bounds.Max.X <= s.Bounds.Min.X
                     || s.Bounds.Max.X <= t.Bounds.Min.X
                     || t.Bounds.Max.Y <= s.Bounds.Min.Y
@@ -43,6 +51,11 @@ internal static class WayAlong
                         least = way;
                         gap = new(way, World(across, corner, from), World(across, corner, to));
                     }
+                }
+
+                if (least == 0)
+                {
+                    return gap;
                 }
             }
         }
@@ -67,13 +80,24 @@ internal static class WayAlong
         across.ToWorld(corner with { Z = height });
 
     // The triangles that look along the direction (or against it), in the frame's coordinates, counter-clockwise from W.
-    private static List<Triangle> Facing(WorldMesh mesh, in Frame across, int sign)
+    // Those that lie wholly beside the window meet nothing and are left out.
+    private static List<Triangle> Facing(WorldMesh mesh, in Frame across, int sign, Box window)
     {
         var facing = new List<Triangle>();
         for (var i = 0; i < mesh.Count; i++)
         {
             var triangle = mesh[i];
             var (a, b, c) = (Local(across, triangle.A), Local(across, triangle.B), Local(across, triangle.C));
+            if (
+                Math.Max(a.X, Math.Max(b.X, c.X)) <= window.Min.X
+                || Math.Min(a.X, Math.Min(b.X, c.X)) >= window.Max.X
+                || Math.Max(a.Y, Math.Max(b.Y, c.Y)) <= window.Min.Y
+                || Math.Min(a.Y, Math.Min(b.Y, c.Y)) >= window.Max.Y
+            )
+            {
+                continue;
+            }
+
             var turn = Exact.Orientation.Turn(a.X, a.Y, b.X, b.Y, c.X, c.Y) * sign;
             if (turn > 0)
             {
@@ -82,6 +106,25 @@ internal static class WayAlong
         }
 
         return facing;
+    }
+
+    // The box around a mesh in the frame's coordinates.
+    private static Box Window(WorldMesh mesh, in Frame across)
+    {
+        if (mesh.Vertices.Length == 0)
+        {
+            return default;
+        }
+
+        var first = Local(across, mesh.Vertices[0]);
+        var window = new Box(first, first);
+        foreach (var vertex in mesh.Vertices)
+        {
+            var p = Local(across, vertex);
+            window = new(Vec3Order.Least(window.Min, p), Vec3Order.Most(window.Max, p));
+        }
+
+        return window;
     }
 
     private static Vec3 Local(in Frame frame, Vec3 p) =>
