@@ -20,10 +20,13 @@ internal static class Explained
 
     private static readonly FindingKind[] TellOfLooseParts = [JointMeets.Misses, JointMeets.Open, DrawerRuns.FrontOff];
 
-    public static IEnumerable<Finding> LeaveOut(IReadOnlyList<Finding> findings)
+    public static IEnumerable<Finding> LeaveOut(InspectedPiece piece, IReadOnlyList<Finding> findings)
     {
-        var overlaps = findings.Where(finding => TellOfOverlaps.Contains(finding.Kind)).Select(PartsOf).ToList();
-        var loose = findings.Where(finding => TellOfLooseParts.Contains(finding.Kind)).Select(PartsOf).ToList();
+        var overlaps = findings
+            .Where(finding => TellOfOverlaps.Contains(finding.Kind))
+            .Select(f => Unit(piece, f))
+            .ToList();
+        var loose = findings.Where(finding => TellOfLooseParts.Contains(finding.Kind)).Select(f => f.Parts).ToList();
         return findings.Where(finding =>
             finding.Kind == PartsOverlap.Overlap ? !overlaps.Exists(told => finding.Parts.All(told.Contains))
             : finding.Kind == Connected.PartLoose ? !loose.Exists(told => finding.Parts.All(told.Contains))
@@ -31,5 +34,17 @@ internal static class Explained
         );
     }
 
-    private static HashSet<string> PartsOf(Finding finding) => [.. finding.Parts];
+    /// <summary>The parts named, and all that move with those of a door or drawer: where a door stands in its neighbour,
+    /// its panel does too.</summary>
+    private static HashSet<string> Unit(InspectedPiece piece, Finding finding)
+    {
+        var parts = finding.Parts.ToHashSet(StringComparer.Ordinal);
+        foreach (var id in finding.Parts)
+        {
+            var group = piece.Shape(id).Part.Group;
+            if (piece.Front(group) is not null)
+                parts.UnionWith(piece.Members(group).Select(shape => shape.Part.Id));
+        }
+        return parts;
+    }
 }

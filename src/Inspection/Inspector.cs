@@ -12,7 +12,8 @@ public static class Inspector
         ArgumentNullException.ThrowIfNull(piece);
         var inspected = new InspectedPiece(piece);
         var outcomes = Catalogue.Checks.Select(check => (Check: check, Outcome: check.Run(inspected))).ToList();
-        var found = Explained.LeaveOut([.. outcomes.SelectMany(run => run.Outcome.Findings)]);
+        var told = Explained.LeaveOut(inspected, [.. outcomes.SelectMany(run => run.Outcome.Findings)]);
+        var found = told.Select(finding => OwnNumbers.Doubt(inspected, finding));
         return new(
             InOrder(Accepted.Mark(piece, [.. found])),
             [

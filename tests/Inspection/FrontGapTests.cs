@@ -39,7 +39,7 @@ public sealed class FrontGapTests
     public void Part_cut_to_the_makers_own_number_is_the_one_to_change()
     {
         var bench = new Cupboard { DoorWidth = 392, PanelWidth = 288 }.OnBench();
-        bench.Change("door-top-rail", board => board with { IsAsCut = true });
+        bench.Change("door-top-rail", board => board.AsCut());
 
         var finding = bench.Inspect().Only(FrontGaps.TooWide);
 

@@ -117,14 +117,18 @@ public sealed class JointTests
     {
         // Rails 6 mm short: the stiles come 6 mm closer, and the panel is as wide as it was.
         var bench = new Cupboard { DoorWidth = 390 }.OnBench();
-        bench.Change("door-top-rail", board => board with { IsAsCut = true });
+        bench.Change("door-top-rail", board => board.AsCut());
 
         var finding = bench.Inspect().The(LooseFit.TooBig);
 
         Assert.Equal(Mm(2), finding.Volume().Depth);
         Assert.Equal(2.0 * 6 * 492, finding.Volume().CubicMm, 1e-6);
-        Assert.Equal(new Remedy("Make the door panel 6 mm narrower.", true), finding.Remedy);
-        Assert.Equal(["door-panel", "door-left-stile", "door-right-stile"], finding.Parts);
+        Assert.Equal(
+            "Look first at the door top rail, cut by your own numbers. Else: Make the door panel 6 mm narrower.",
+            finding.Remedy?.Text
+        );
+        Assert.Equal(["door-top-rail", "door-panel", "door-left-stile", "door-right-stile"], finding.Parts);
+        Assert.Equal(700, finding.Place?.Line);
     }
 
     [Fact]

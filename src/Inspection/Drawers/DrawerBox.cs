@@ -39,6 +39,7 @@ internal sealed class DrawerBox
     {
         var runs = _piece.Shape(side == Direction.Left ? Fit.RunsBetween.Left : Fit.RunsBetween.Right);
         return FrontSides.Between(
+            _piece,
             Parts,
             [runs],
             side,
@@ -86,7 +87,10 @@ internal sealed class DrawerBox
         TooClose? closest = null;
         foreach (var bound in _piece.ShapesOf(ids))
         {
-            if (FrontSides.Between(Parts, [bound], way, null) is not { } gap || gap.Smallest.Gap >= closest?.Gap)
+            if (
+                FrontSides.Between(_piece, Parts, [bound], way, null) is not { } gap
+                || gap.Smallest.Gap >= closest?.Gap
+            )
                 continue;
             var (own, other) = gap.Shown(gap.Smallest, 0).Ends(way, Axis.X, Around.Centre().Y);
             closest = new(bound, gap.Smallest.Gap, own, other);

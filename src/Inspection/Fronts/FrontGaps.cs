@@ -154,7 +154,7 @@ internal sealed class FrontGaps : ICheck
             Kind = kind,
             Message = Says(kind, place),
             Parts = PartIds.Together(first.Select(part => part.Id), side.Front.Face, side.Faces),
-            Place = doubted.Count > 0 ? doubted[0].Source : piece.Group(side.Front.Group)?.Source ?? first[0].Source,
+            Place = first[0].Source,
             Related = [piece.Opening(side.Front.Opening).Source],
             Where = piece.ToSpace(other, own),
             Measured = even

@@ -57,7 +57,7 @@ internal sealed class FrontNeighbours : ICheck
                 if (FrontSides.Shared(FrontSides.Depth(own[i]), FrontSides.Depth(own[j])) is not { } slab)
                     continue;
                 var side = Towards(boxes[i], boxes[j]);
-                if (FrontSides.Between(own[i], own[j], side, slab) is not { } gap)
+                if (FrontSides.Between(piece, own[i], own[j], side, slab) is not { } gap)
                     continue;
                 covered++;
                 if (Judge(piece, gap) is { } kind)

@@ -34,50 +34,55 @@ internal static class FrontRemedy
         var across = opposite is null ? Length.Zero : Off(piece, opposite);
         if (side.Neighbour is { } neighbour && across == Length.Zero)
         {
+            var doubted = new[] { side.Front, piece.Front(neighbour)! }.Where(front =>
+                Doubted(piece, front, side.Side.Axis()).Any()
+            );
+            if (doubted.ToList() is [var one])
+                return new(Resize(piece, one, side.Side.Axis(), off), Sure: true);
             return new(
-                $"Make the {name} or the {piece.GroupName(neighbour)} {piece.Say(Length.Abs(off))} {Comparative(side.Side, off)}, or share it between them.",
+                $"Make the {name} or the {piece.GroupName(neighbour)} {piece.Say(Length.Abs(off))} {Comparative(side.Side.Axis(), off)}, or share it between them.",
                 Sure: false
             );
         }
         if (across == Length.Zero)
-            return new(Resize(piece, side, off), Sure: opposite?.Gap is not null);
+            return new(Resize(piece, side.Front, side.Side.Axis(), off), Sure: opposite?.Gap is not null);
         if (Length.Abs(off + across) <= Tolerance.Fitting)
         {
             var way = off.Sign > 0 ? side.Side : side.Side.Opposite();
             return new($"Move the {name} {piece.Say(Length.Abs(off))} {Word(way)}.", Sure: true);
         }
         return new(
-            $"{Resize(piece, side, off + across).TrimEnd('.')}, and place it so that both sides are as wanted.",
+            $"{Resize(piece, side.Front, side.Side.Axis(), off + across).TrimEnd('.')}, and place it so that both sides are as wanted.",
             Sure: true
         );
     }
 
-    /// <summary>The parts of a front cut by the maker's own numbers, which are the first to doubt; those that run along the
-    /// axis in question before others.</summary>
+    /// <summary>The parts of a front by the maker's own numbers, for themselves or for the whole front, which are the first
+    /// to doubt; those that run along the axis in question before others.</summary>
     public static IEnumerable<Part> Doubted(InspectedPiece piece, Front front, Axis axis) =>
         FrontSides
             .Own(piece, front)
             .Select(shape => shape.Part)
-            .Where(part => part.IsAsCut)
+            .Where(part => part.IsAsCut || part.Source != piece.Group(part.Group)?.Source)
             .OrderBy(part => part.Place.Lie.Along.Axis() == axis ? 0 : 1);
 
-    private static string Resize(InspectedPiece piece, FrontSide side, Length off)
+    private static string Resize(InspectedPiece piece, Front front, Axis axis, Length off)
     {
-        var axis = side.Side.Axis();
         var by = piece.Say(Length.Abs(off));
-        var text = $"Make the {piece.GroupName(side.Front.Group)} {by} {Comparative(side.Side, off)}";
-        var cut = Doubted(piece, side.Front, axis)
-            .Where(part => part.Place.Lie.Along.Axis() == axis)
-            .Select(part => $"the {part.Name}")
-            .ToList();
-        if (cut.Count == 0)
-            return text + ".";
-        var longer = off.Sign > 0 ? "longer" : "shorter";
-        return $"{text}: {string.Join(" and ", cut)} {by} {longer}.";
+        var text = $"Make the {piece.GroupName(front.Group)} {by} {Comparative(axis, off)}";
+        var own = Doubted(piece, front, axis).Where(part => part.IsAsCut).ToList();
+        var along = own.FindAll(part => part.Place.Lie.Along.Axis() == axis);
+        if (along.Count > 0)
+            return $"{text}: {Names(along)} {by} {(off.Sign > 0 ? "longer" : "shorter")}.";
+        if (own.FindAll(part => part.Place.Lie.Across.Axis() == axis) is [var across])
+            return $"{text}: {Names([across])} {by} {(off.Sign > 0 ? "wider" : "narrower")}.";
+        return text + ".";
+
+        static string Names(IEnumerable<Part> parts) => string.Join(" and ", parts.Select(part => $"the {part.Name}"));
     }
 
-    private static string Comparative(Direction side, Length off) =>
-        (side.Axis(), off.Sign > 0) switch
+    private static string Comparative(Axis axis, Length off) =>
+        (axis, off.Sign > 0) switch
         {
             (Axis.X, true) => "wider",
             (Axis.X, false) => "narrower",

@@ -45,6 +45,9 @@ internal static class FrontSides
     /// <summary>The opening's edge is where the carcase's front is: this much behind it counts, and no rabbet farther in.</summary>
     private const double EdgeMm = 1;
 
+    /// <summary>No edge is out of true by more; what lies farther back is a hole in it.</summary>
+    private const double EdgeBandMm = 25;
+
     /// <summary>The parts that keep a front's gaps: all of a door, the face alone of a drawer (its box runs inside).</summary>
     public static IReadOnlyList<Shape> Own(InspectedPiece piece, Front front)
     {
@@ -81,7 +84,7 @@ internal static class FrontSides
         if (piece.Front(neighbour.Group) is not { } other)
             return null;
         var theirs = Own(piece, other);
-        var gap = Between(own, theirs, neighbour.Side, Shared(Depth(own), Depth(theirs)));
+        var gap = Between(piece, own, theirs, neighbour.Side, Shared(Depth(own), Depth(theirs)));
         return new(front, neighbour.Side, neighbour.Gap, other.Face, neighbour.Group, gap, Around(own).Min.Y);
     }
 
@@ -103,7 +106,8 @@ internal static class FrontSides
             gap = SideGap.Measure(
                 Outline.Facing(own, side, along, null),
                 FoundOpening.Edge(piece.Grid, opening, measured, front, side),
-                Around(own).Centre().Along(side)
+                Around(own).Centre().Along(side),
+                EdgeBandMm * piece.Grid.UnitsPerMm
             );
         }
         else if (bounds.Count == 0)
@@ -112,7 +116,7 @@ internal static class FrontSides
         }
         else if (front.Hang == Hang.Inset)
         {
-            gap = Between(own, bounds, side, Shared(Depth(own), Depth(bounds)));
+            gap = Between(piece, own, bounds, side, Shared(Depth(own), Depth(bounds)));
         }
         else
         {
@@ -120,7 +124,8 @@ internal static class FrontSides
             gap = SideGap.Measure(
                 Outline.Facing(own, side, along, null),
                 Outline.Against(bounds, side, along, (edge, edge + (EdgeMm * piece.Grid.UnitsPerMm))),
-                Around(own).Centre().Along(side)
+                Around(own).Centre().Along(side),
+                EdgeBandMm * piece.Grid.UnitsPerMm
             );
         }
         return new(front, side, wanted, ids, null, gap, Around(own).Min.Y);
@@ -128,6 +133,7 @@ internal static class FrontSides
 
     /// <summary>The room between two sets of parts in a direction, within a layer of depth.</summary>
     public static SideGap? Between(
+        InspectedPiece piece,
         IReadOnlyList<Shape> own,
         IReadOnlyList<Shape> others,
         Direction side,
@@ -138,7 +144,8 @@ internal static class FrontSides
         return SideGap.Measure(
             Outline.Facing(own, side, along, slab),
             Outline.Against(others, side, along, slab),
-            Around(own).Centre().Along(side)
+            Around(own).Centre().Along(side),
+            EdgeBandMm * piece.Grid.UnitsPerMm
         );
     }
 

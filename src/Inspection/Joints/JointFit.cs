@@ -48,9 +48,14 @@ internal sealed record JointFit(
     /// <summary>The size of what is shared, along the way in.</summary>
     public double Deep(Overlap shared) => shared.Bounds.Size(Joint.Into.Axis());
 
+    /// <summary>Whether less than half of the entering part's thickness stands in the other: it is then too thick for its
+    /// groove; what stands in with more has missed it.</summary>
+    public bool IsThickByLessThanHalf => Overlap is { } shared && Thin(shared) * 2 < Thin(Enters.Box);
+
     /// <summary>The thinnest side of what is shared: how much too thick a part is for its groove.</summary>
-    public static double Thin(Overlap shared) =>
-        Math.Min(shared.Bounds.Size(Axis.X), Math.Min(shared.Bounds.Size(Axis.Y), shared.Bounds.Size(Axis.Z)));
+    public static double Thin(Overlap shared) => Thin(shared.Bounds);
+
+    private static double Thin(Box box) => Math.Min(box.Size(Axis.X), Math.Min(box.Size(Axis.Y), box.Size(Axis.Z)));
 
     public static JointFit Measure(InspectedPiece piece, Joint joint)
     {

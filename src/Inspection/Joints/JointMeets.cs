@@ -129,7 +129,7 @@ internal sealed class JointMeets : ICheck
                 $"The {enters} meets the bottom of its groove in the {receives}.",
                 $"Make it {piece.Say(deep)} shorter at that end, or the groove as much deeper."
             ),
-            (true, true) when fit.OverlapsToTheEnd(rounding) => (
+            (true, true) when fit.OverlapsToTheEnd(rounding) && fit.IsThickByLessThanHalf => (
                 TooThick,
                 $"The {enters} is too thick for its place in the {receives}.",
                 "Measure the stuff itself, and cut the groove to it."

@@ -95,7 +95,10 @@ internal sealed class LooseFit : ICheck
     private static bool IsTooThick(InspectedPiece piece, JointFit fit)
     {
         var rounding = piece.ToUnits(Tolerance.Rounding);
-        return fit.Joint.Engagement.Sign > 0 && fit.OverlapsFromTheMouth(rounding) && fit.OverlapsToTheEnd(rounding);
+        return fit.Joint.Engagement.Sign > 0
+            && fit.OverlapsFromTheMouth(rounding)
+            && fit.OverlapsToTheEnd(rounding)
+            && fit.IsThickByLessThanHalf;
     }
 
     private static Finding? Judge(InspectedPiece piece, List<JointFit> fits)

@@ -124,6 +124,10 @@ internal sealed class Outline
 /// <summary>One line of an outline: its course from <c>From</c> to <c>To</c> (rising) and its reach at both ends.</summary>
 internal readonly record struct OutlineLine(double From, double ReachAtFrom, double To, double ReachAtTo)
 {
+    public double Farthest => Math.Max(ReachAtFrom, ReachAtTo);
+
+    public double Nearest => Math.Min(ReachAtFrom, ReachAtTo);
+
     public double ReachAt(double course) =>
         course == From ? ReachAtFrom
         : course == To ? ReachAtTo

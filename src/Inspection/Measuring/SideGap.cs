@@ -26,18 +26,26 @@ internal sealed record SideGap(GapAt Smallest, GapAt Largest, double From, doubl
     /// </summary>
     /// <param name="own">Drawn by <see cref="Outline.Facing"/>.</param>
     /// <param name="other">Drawn by <see cref="Outline.Against"/>, in the same direction and along the same axis.</param>
+    /// <param name="band">How far behind the outermost an edge may still lie; what lies deeper is no edge but a hole, such as
+    /// an open joint leaves.</param>
     /// <param name="ahead">Only what lies farther that way than this is met: the middle of what is measured from.</param>
     /// <returns>Null where the two have no course in common.</returns>
-    public static SideGap? Measure(Outline own, Outline other, double ahead)
+    public static SideGap? Measure(Outline own, Outline other, double ahead, double band)
     {
-        var theirs = other.Lines.Where(line => Math.Max(line.ReachAtFrom, line.ReachAtTo) > ahead).ToList();
+        var theirs = other.Lines.Where(line => line.Farthest > ahead).ToList();
         if (own.Lines.Count == 0 || theirs.Count == 0)
             return null;
         var from = Math.Max(own.Lines.Min(l => l.From), theirs.Min(l => l.From));
         var to = Math.Min(own.Lines.Max(l => l.To), theirs.Max(l => l.To));
-
         var mine = own.Lines.Where(l => l.From < to && l.To > from).ToList();
         theirs = [.. theirs.Where(l => l.From < to && l.To > from)];
+        if (mine.Count == 0 || theirs.Count == 0)
+            return null;
+
+        var outermost = mine.Max(l => l.Farthest);
+        mine.RemoveAll(l => l.Farthest < outermost - band);
+        var nearest = theirs.Where(l => l.Nearest > ahead).Select(l => l.Nearest).DefaultIfEmpty(ahead).Min();
+        theirs.RemoveAll(l => l.Nearest > nearest + band);
         var stations = new SortedSet<double> { from, to };
         foreach (var line in mine.Concat(theirs))
         {

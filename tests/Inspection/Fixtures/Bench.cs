@@ -37,7 +37,7 @@ internal sealed class Bench
     /// <summary>A board that fills a box of the piece, less the boxes cut from it.</summary>
     public Board Add(string id, Role role, string group, Extent extent, params Extent[] cuts)
     {
-        var board = new Board(id, role, group, extent, cuts, Line(100 + _boards.Count));
+        var board = new Board(id, role, group, extent, cuts, _groups.Single(g => g.Id == group).Source);
         _boards.Add(board);
         return board;
     }
@@ -160,6 +160,9 @@ internal sealed record Board(
     public Lie Lie { get; init; } = Lie.Of(Direction.Right, Direction.Front);
 
     public bool IsAsCut { get; init; }
+
+    /// <summary>The same board by the maker's own number, said in a line of its own.</summary>
+    public Board AsCut() => this with { IsAsCut = true, Source = Source with { Line = 700 } };
 
     public bool IsKept { get; init; }
 
