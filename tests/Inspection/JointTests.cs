@@ -1,5 +1,4 @@
 using Dryfit.Casework;
-using Dryfit.Findings;
 using static Dryfit.Inspection.Tests.Bench;
 
 namespace Dryfit.Inspection.Tests;
