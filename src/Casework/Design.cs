@@ -32,6 +32,9 @@ public static class Design
         ParameterSection.Bind(recipe["parameters"] as Mapping, options.Settings, scope);
         if (shapeErrors.Count > 0)
         {
+            // What can be told of the formulas all the same belongs into the same report.
+            scope.LeaveSizesOpen();
+            Binding.CheckFormulas(recipe, RecipeWord.Shape, scope);
             scope.WorkOutAll();
             return Failed([.. shapeErrors, .. scope.Errors]);
         }

@@ -19,6 +19,9 @@ internal sealed class NameTable(Scope scope) : INames
 
     private bool _toldTooDeep;
 
+    /// <summary>Unknown names with a dot are nobody's fault: see <see cref="Scope.LeaveSizesOpen"/>.</summary>
+    public bool SizesAreOpen { get; set; }
+
     public IEnumerable<string> All => _order.Select(k => k.Name);
 
     public bool Knows(string name) => _known.ContainsKey(name);
@@ -44,7 +47,8 @@ internal sealed class NameTable(Scope scope) : INames
     {
         if (!_known.TryGetValue(name, out var known))
         {
-            report(NoSuch(name, at));
+            if (!IsOpen(name))
+                report(NoSuch(name, at));
             return null;
         }
         if (known.Word is { } word)
@@ -85,7 +89,10 @@ internal sealed class NameTable(Scope scope) : INames
             .Comparisons(formula)
             .SelectMany(WordOf)
             .ToHashSet<Expression>(ReferenceEqualityComparer.Instance);
-        return Parts.Of(formula).OfType<NameExpression>().Where(n => !Knows(n.Name) && !words.Contains(n));
+        return Parts
+            .Of(formula)
+            .OfType<NameExpression>()
+            .Where(n => !Knows(n.Name) && !IsOpen(n.Name) && !words.Contains(n));
     }
 
     public FormulaFault NoSuch(string name, Stretch at)
@@ -99,6 +106,8 @@ internal sealed class NameTable(Scope scope) : INames
         };
         return new FormulaFault($"There is no name {Excerpt.Quote(name)}.", at, expected, nearest);
     }
+
+    private bool IsOpen(string name) => SizesAreOpen && name.Contains('.', StringComparison.Ordinal);
 
     private IEnumerable<Expression> WordOf(ComparisonCondition comparison)
     {

@@ -63,6 +63,12 @@ public sealed class Scope
     /// <summary>Works out every name defined, so that the errors of those nobody asked for come out too.</summary>
     public void WorkOutAll() => _names.WorkAll();
 
+    /// <summary>
+    /// Says that the sizes of carcases could not be defined, since the recipe has other errors: a name with a dot that is
+    /// not known may well be right, so it is not reported.
+    /// </summary>
+    public void LeaveSizesOpen() => _names.SizesAreOpen = true;
+
     /// <summary>Works a scalar out as a length called <paramref name="name"/> in sums.</summary>
     /// <returns>The length; after an error a harmless one above zero, so that reading goes on.</returns>
     public Figure Length(Scalar scalar, string name)

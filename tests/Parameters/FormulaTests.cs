@@ -164,4 +164,17 @@ public sealed class FormulaTests
         );
         Assert.Equal(201, Recipes.Size(string.Concat(Enumerable.Repeat("1 + ", 200)) + "1").Length.Inches);
     }
+
+    [Fact]
+    public void Where_sizes_could_not_be_defined_only_names_without_a_dot_are_told()
+    {
+        var scope = new Scope(LengthUnit.Inch);
+        scope.LeaveSizesOpen();
+        var tree = Recipes.Tree("parameters: { a: base.depth - 1, b: dpeth - 1, c: a + 1, depth: 2 }\n");
+        ParameterSection.Bind(tree["parameters"] as Recipe.Mapping, [], scope);
+        Binding.CheckFormulas(tree, Recipes.Root, scope);
+        scope.WorkOutAll();
+
+        Assert.Equal(["1:37-5 There is no name 'dpeth'. [depth]"], scope.Errors.Select(Recipes.Told));
+    }
 }

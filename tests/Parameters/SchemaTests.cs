@@ -1,15 +1,12 @@
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using System.Text.Json.Nodes;
-using System.Text.RegularExpressions;
 using CsCheck;
 using Dryfit.Recipe;
 using Json.Schema;
 
 namespace Dryfit.Parameters.Tests;
 
-public sealed partial class SchemaTests
+public sealed class SchemaTests
 {
     private static readonly string Written = JsonSchemaWriter.Write(SampleShapes.Root);
     private static readonly JsonSchema Schema = JsonSchema.FromText(Written);
@@ -72,7 +69,7 @@ public sealed partial class SchemaTests
                     if (errors.Count > 0)
                         return true;
                     Interlocked.Increment(ref accepted);
-                    return Schema.Evaluate(ToJson(tree!)).IsValid;
+                    return Schema.Evaluate(YamlJson.Of(tree!)).IsValid;
                 },
                 iter: 1500,
                 threads: 1
@@ -80,36 +77,5 @@ public sealed partial class SchemaTests
         Assert.InRange(accepted, 50, 1500);
     }
 
-    private static bool Accepts(string yaml) => Schema.Evaluate(ToJson(Recipes.Tree(yaml))).IsValid;
-
-    private static JsonElement ToJson(Node node) => JsonSerializer.SerializeToElement(Json(node));
-
-    private static JsonNode? Json(Node node) =>
-        node switch
-        {
-            Mapping mapping => new JsonObject(mapping.Entries.Select(e => KeyValuePair.Create(e.Key, Json(e.Value)))),
-            Sequence list => new JsonArray([.. list.Items.Select(Json)]),
-            Scalar scalar => scalar.TextStart == 0 ? Plain(scalar.Text) : JsonValue.Create(scalar.Text),
-            _ => throw new InvalidOperationException(),
-        };
-
-    /// <summary>Plain values as YAML's core schema takes them (YAML 1.2.2, section 10.3.2), as editors do.</summary>
-    private static JsonValue? Plain(string text)
-    {
-        if (text is "" or "~" or "null" or "Null" or "NULL")
-            return null;
-        if (text is "true" or "True" or "TRUE" or "false" or "False" or "FALSE")
-            return JsonValue.Create(text[0] is 't' or 'T');
-        if (
-            text.StartsWith("0x", StringComparison.Ordinal)
-            && long.TryParse(text[2..], NumberStyles.HexNumber, CultureInfo.InvariantCulture, out var hex)
-        )
-            return JsonValue.Create(hex);
-        return CoreNumber().IsMatch(text)
-            ? JsonValue.Create(double.Parse(text, CultureInfo.InvariantCulture))
-            : JsonValue.Create(text);
-    }
-
-    [GeneratedRegex(@"^[-+]?(\.[0-9]+|[0-9]+(\.[0-9]*)?)([eE][-+]?[0-9]+)?$", RegexOptions.ExplicitCapture)]
-    private static partial Regex CoreNumber();
+    private static bool Accepts(string yaml) => Schema.Evaluate(YamlJson.Of(Recipes.Tree(yaml))).IsValid;
 }

@@ -46,7 +46,8 @@ public static class JsonSchemaWriter
     private static void WriteWord(Utf8JsonWriter json, RecordShape word, Definitions definitions)
     {
         json.WriteString("title", word.Name);
-        json.WriteString("description", $"{word.Doc}\n\nExample:\n{word.Example.TrimEnd()}");
+        var example = word.Example.Length == 0 ? "" : $"\n\nExample:\n{word.Example.TrimEnd()}";
+        json.WriteString("description", word.Doc + example);
         json.WriteString("type", "object");
         json.WriteBoolean("additionalProperties", false);
         json.WriteStartObject("properties");

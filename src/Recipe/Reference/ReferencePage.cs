@@ -41,10 +41,11 @@ public static class ReferencePage
             CultureInfo.InvariantCulture,
             $"\n<a id=\"{definitions.Slug(word)}\"></a>\n\n## {word.Name}\n\n{word.Doc}\n\n"
         );
-        page.Append(
-            CultureInfo.InvariantCulture,
-            $"```yaml\n{word.Example.ReplaceLineEndings("\n").TrimEnd()}\n```\n\n"
-        );
+        if (word.Example.Length > 0)
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"```yaml\n{word.Example.ReplaceLineEndings("\n").TrimEnd()}\n```\n\n"
+            );
         page.Append("| key | holds | meaning | left out |\n|---|---|---|---|\n");
         foreach (var field in word.Fields)
         {

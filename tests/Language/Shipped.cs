@@ -1,0 +1,63 @@
+using System.Text;
+using Dryfit.Casework;
+using Dryfit.Casework.Words;
+using Dryfit.Parameters;
+using Dryfit.Recipe;
+
+namespace Dryfit.Language.Tests;
+
+/// <summary>The files about the language that ship with the tool, as the shapes give them.</summary>
+internal static class Shipped
+{
+    /// <summary>Set to 1, the files are written anew instead of compared.</summary>
+    private const string Switch = "DRYFIT_UPDATE";
+
+    public static string RecipeSchema { get; } = JsonSchemaWriter.Write(RecipeWord.Shape);
+
+    public static string ShopSchema { get; } = JsonSchemaWriter.Write(ShopFile.Shape);
+
+    public static string RecipePage { get; } =
+        ReferencePage.Write(
+            RecipeWord.Shape,
+            "The recipe, word by word",
+            "A recipe is a text file ending in `.dryfit.yaml` that says what is particular about a piece; what the trade does by habit comes from the [shop file](shop.md). This page is written from the same source as the checker and the editors' schema (`templates/schema/recipe.schema.json`).",
+            ReferenceChapters.Lengths,
+            ReferenceChapters.Formulas
+        );
+
+    public static string ShopPage { get; } =
+        ReferencePage.Write(
+            ShopFile.Shape,
+            "The shop file, rule by rule",
+            "A shop file holds the shop's own habits and facts, shared by all [recipes](recipe.md). Every rule that is left out keeps its default, and without a shop file all of them do. [Lengths](recipe.md#lengths) are written as in recipes."
+        );
+
+    /// <summary>Compares a file of the repository with what it should hold, or writes it where that is asked for.</summary>
+    public static void Hold(string path, string content)
+    {
+        var file = Path.Combine(Root, path);
+        if (Environment.GetEnvironmentVariable(Switch) == "1")
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+            File.WriteAllText(file, content, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+        }
+        Assert.True(File.Exists(file), $"{path} is missing; run these tests once with {Switch}=1.");
+        Assert.True(
+            string.Equals(content, File.ReadAllText(file).ReplaceLineEndings("\n"), StringComparison.Ordinal),
+            $"{path} is older than the shapes; run these tests once with {Switch}=1."
+        );
+    }
+
+    public static IEnumerable<string> FilesIn(string folder, string pattern) =>
+        Directory.EnumerateFiles(Path.Combine(Root, folder), pattern).Order(StringComparer.Ordinal);
+
+    private static string Root { get; } = FindRoot();
+
+    private static string FindRoot()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "Dryfit.slnx")))
+            folder = folder.Parent ?? throw new InvalidOperationException("The tests run outside the repository.");
+        return folder.FullName;
+    }
+}

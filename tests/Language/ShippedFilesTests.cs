@@ -1,0 +1,78 @@
+using System.Text;
+using System.Text.Json;
+using Dryfit.Casework;
+using Dryfit.Measure;
+using Dryfit.Parameters.Tests;
+using Dryfit.Recipe;
+using Json.Schema;
+
+namespace Dryfit.Language.Tests;
+
+public sealed class ShippedFilesTests
+{
+    public static TheoryData<string> Starters { get; } = Files("templates/starters", "*.dryfit.yaml");
+
+    [Fact]
+    public void The_schemas_and_pages_that_ship_are_what_the_shapes_give()
+    {
+        Shipped.Hold("templates/schema/recipe.schema.json", Shipped.RecipeSchema);
+        Shipped.Hold("templates/schema/shop.schema.json", Shipped.ShopSchema);
+        Shipped.Hold("templates/reference/recipe.md", Shipped.RecipePage);
+        Shipped.Hold("templates/reference/shop.md", Shipped.ShopPage);
+    }
+
+    [Fact]
+    public void Both_schemas_are_valid_draft_07()
+    {
+        foreach (var schema in (string[])[Shipped.RecipeSchema, Shipped.ShopSchema])
+        {
+            using var document = JsonDocument.Parse(schema);
+            Assert.True(MetaSchemas.Draft7.Evaluate(document.RootElement).IsValid);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Starters))]
+    public void Every_starter_is_accepted_by_the_schema(string file)
+    {
+        var read = RecipeReader.Read(file, File.ReadAllBytes(file));
+        Assert.Empty(read.Errors);
+        Accepts(Shipped.RecipeSchema, read.Value!);
+    }
+
+    [Theory]
+    [InlineData(LengthUnit.Inch)]
+    [InlineData(LengthUnit.Millimetre)]
+    public void The_starter_shop_file_with_all_its_comments_taken_away_fits_its_shape_and_schema(LengthUnit unit)
+    {
+        // A rule is commented once, what explains it twice: "#   gap: 2" and "#   # The gap ...".
+        var text = string.Concat(
+            ShopFileText
+                .Write(unit)
+                .Split('\n')
+                .Skip(3)
+                .Select(line => (line.StartsWith("# ", StringComparison.Ordinal) ? line[2..] : line) + "\n")
+        );
+        var read = RecipeReader.Read("shop.yaml", Encoding.UTF8.GetBytes(text));
+
+        Assert.Empty(read.Errors);
+        Assert.Empty(ShapeCheck.Check(read.Value!, ShopFile.Shape));
+        Accepts(Shipped.ShopSchema, read.Value!);
+    }
+
+    private static void Accepts(string schema, Mapping tree)
+    {
+        var result = JsonSchema
+            .FromText(schema)
+            .Evaluate(YamlJson.Of(tree), new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, JsonSerializer.Serialize(result));
+    }
+
+    private static TheoryData<string> Files(string folder, string pattern)
+    {
+        var data = new TheoryData<string>();
+        foreach (var file in Shipped.FilesIn(folder, pattern))
+            data.Add(file);
+        return data;
+    }
+}
