@@ -5,13 +5,16 @@ namespace Dryfit.Casework.Building;
 /// <summary>Turns drafts into finished parts: picks the grid, cuts every solid, puts it in its place.</summary>
 internal static class PieceFinisher
 {
-    public static IReadOnlyList<Part> Finish(PieceBuilder builder, Grid grid, FinishPlan finishes) =>
-        [.. builder.Parts.Select(draft => Finish(draft, grid, finishes))];
-
-    private static Part Finish(PartDraft draft, Grid grid, FinishPlan finishes)
+    public static IReadOnlyList<Part> Finish(PieceBuilder builder, Grid grid, FinishPlan finishes)
     {
-        var size = new Point(draft.Length.Length, draft.Width.Length, draft.Thickness.Length);
-        var solid = SolidBuilder.Build(grid.ToUnits(size), [.. draft.Cuts.Select(cut => SolidCuts.Of(cut, grid))]);
+        var boards = builder.Parts.Select(draft => new Board(draft)).ToList();
+        // Cutting takes most of the time of a build: equal boards are cut once, different ones side by side.
+        var solids = boards.Distinct().AsParallel().Select(board => (board, board.Build(grid))).ToDictionary();
+        return [.. builder.Parts.Select((draft, n) => Finish(draft, solids[boards[n]], grid, finishes))];
+    }
+
+    private static Part Finish(PartDraft draft, Solid solid, Grid grid, FinishPlan finishes)
+    {
         return new Part
         {
             Id = draft.Id,
