@@ -20,7 +20,7 @@ public sealed class GlbWriter
     private readonly GlbFrame _frame;
     private readonly NodeNames _nodeNames = new();
     private readonly MeshBuffer _buffer = new();
-    private readonly Dictionary<string, Material> _materials = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Name, bool IsKept), Material> _materials = [];
     private readonly Dictionary<string, (AlikeParts Kind, Turn Turn)> _kinds = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Mesh> _meshes = new(StringComparer.Ordinal);
     private readonly NodeNames _materialNames = new();
@@ -123,16 +123,17 @@ public sealed class GlbWriter
             return mesh;
         mesh = _model.CreateMesh(_meshNames.Take(kind.Prototype.Id));
         _meshes.Add(kind.Prototype.Id, mesh);
-        _buffer.Add(mesh, MaterialOf(kind.Prototype.Material), BoardMesh.Of(kind.Prototype.Solid, _frame));
+        _buffer.Add(mesh, MaterialOf(kind.Prototype), BoardMesh.Of(kind.Prototype.Solid, _frame));
         return mesh;
     }
 
-    private Material MaterialOf(Casework.Material stuff)
+    private Material MaterialOf(Part part)
     {
-        if (_materials.TryGetValue(stuff.Name, out var material))
+        var key = (part.Material.Name, part.IsKept);
+        if (_materials.TryGetValue(key, out var material))
             return material;
-        var look = Look.Of(stuff);
-        material = _model.CreateMaterial(_materialNames.Take(stuff.Name));
+        var look = part.IsKept ? Look.Of(part.Material).Aged : Look.Of(part.Material);
+        material = _model.CreateMaterial(_materialNames.Take(part.Material.Name));
         material.InitializePBRMetallicRoughness();
         var colour = material.FindChannel("BaseColor")!.Value;
         colour.Color = look.LinearColour;
@@ -140,7 +141,7 @@ public sealed class GlbWriter
         surface.SetFactor("MetallicFactor", 0);
         surface.SetFactor("RoughnessFactor", look.Roughness);
         material.Alpha = look.IsClear ? AlphaMode.BLEND : AlphaMode.OPAQUE;
-        _materials.Add(stuff.Name, material);
+        _materials.Add(key, material);
         return material;
     }
 }

@@ -62,6 +62,9 @@ internal sealed record Look(byte Red, byte Green, byte Blue, float Opacity, floa
 
     public bool IsClear => Opacity < 1;
 
+    /// <summary>The same stuff after long use: a shade darker, so that old and new work can be told apart.</summary>
+    public Look Aged => this with { Red = Darker(Red), Green = Darker(Green), Blue = Darker(Blue) };
+
     public static Look Of(Material material)
     {
         switch (material.Kind)
@@ -93,6 +96,8 @@ internal sealed record Look(byte Red, byte Green, byte Blue, float Opacity, floa
         var value = screen / 255.0;
         return (float)(value <= 0.04045 ? value / 12.92 : Math.Pow((value + 0.055) / 1.055, 2.4));
     }
+
+    private static byte Darker(byte screen) => (byte)(screen * 5 / 6);
 
     private static Look Opaque(byte red, byte green, byte blue, float roughness) => new(red, green, blue, 1, roughness);
 }

@@ -315,6 +315,21 @@ public partial class Piece_as_glb
     }
 
     [Fact]
+    public void What_was_there_before_is_a_shade_darker_than_new_work_of_the_same_stuff()
+    {
+        var bench = new Bench(LengthFormat.Millimetres);
+        bench.Board("new", Role.Shelf, SamplePieces.Maple, Bench.Box(0, 0, 0, 500, 100, 20), Flat);
+        var old = bench.Board("old", Role.Shelf, SamplePieces.Maple, Bench.Box(0, 0, 50, 500, 100, 70), Flat);
+        bench.Replace(old, old with { IsKept = true });
+        var materials = new GlbFile(GlbWriter.Write(bench.Build()).Bytes).Json.GetProperty("materials");
+        Assert.Equal(["body", "body-2"], materials.EnumerateArray().Select(m => m.GetProperty("name").GetString()));
+        Assert.True(Green(materials[1]) < Green(materials[0]));
+
+        static double Green(JsonElement material) =>
+            material.GetProperty("pbrMetallicRoughness").GetProperty("baseColorFactor")[1].GetDouble();
+    }
+
+    [Fact]
     public void A_part_says_what_it_is()
     {
         var extras = File.Node("case_left-side").Extras;

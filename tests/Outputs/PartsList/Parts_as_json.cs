@@ -60,6 +60,12 @@ public class Parts_as_json
         Fits(bench.Build());
     }
 
+    public static TheoryData<string> AllStarters => Starters.Names;
+
+    [Theory]
+    [MemberData(nameof(AllStarters))]
+    public void Every_starter_fits_it_too(string starter) => Fits(Starters.Get(starter));
+
     [Fact]
     public void Hostile_names_stay_names()
     {
