@@ -19,6 +19,8 @@ public sealed class ShippedFilesTests
         Shipped.Hold("templates/schema/shop.schema.json", Shipped.ShopSchema);
         Shipped.Hold("templates/reference/recipe.md", Shipped.RecipePage);
         Shipped.Hold("templates/reference/shop.md", Shipped.ShopPage);
+        Shipped.Hold("templates/shop/inches.dryfit-shop.yaml", ShopFileText.Write(LengthUnit.Inch));
+        Shipped.Hold("templates/shop/millimetres.dryfit-shop.yaml", ShopFileText.Write(LengthUnit.Millimetre));
     }
 
     [Fact]

@@ -49,11 +49,25 @@ internal sealed class AsCut
             Role.DrawerBoxFront => "box",
             _ => null,
         };
-        return Find(
+        var own = Find(
             e => !e.MeansUnits && e.Means.IsIn(fullName) && (mustSay is null || e.Means.Says(mustSay)),
             units: false
         );
+        return own is not null && role == Role.DrawerFront ? AcrossTheFront(own) : own;
     }
+
+    /// <summary>The width of a drawer front is from left to right, along its grain, unless its length is said as well.</summary>
+    private static Own AcrossTheFront(Own own) =>
+        own.Length is null
+            ? own with
+            {
+                Length = own.Width,
+                Width = own.Height,
+            }
+            : own with
+            {
+                Width = own.Width ?? own.Height,
+            };
 
     /// <summary>Phrases that met nothing in the piece.</summary>
     public IEnumerable<(string Phrase, SourcePlace Place)> Unused =>

@@ -15,15 +15,21 @@ public static class ShopFileText
         var inches = unit == LengthUnit.Inch;
         var text = new StringBuilder();
         text.Append("# yaml-language-server: $schema=../schema/shop.schema.json\n");
-        text.Append("# The shop's own facts, shared by all recipes. Every rule stands here with its default as a comment:\n");
-        text.Append("# take the # away and change what your shop does otherwise. What stays a comment keeps its default.\n");
+        text.Append(
+            "# The shop's own facts, shared by all recipes. Every rule stands below with its default, as a comment.\n"
+        );
+        text.Append(
+            "# Take the # away and change what your shop does otherwise; what stays a comment keeps its default.\n"
+        );
         text.Append("shop: My shop\n");
         text.Append(inches ? "units: in\n" : "units: mm\n");
         foreach (var section in Rules.All.GroupBy(r => r.Section, StringComparer.Ordinal))
         {
             text.Append($"\n# {section.Key}:\n");
             foreach (var rule in section)
-                text.Append($"#   # {rule.Doc} ({rule.Source})\n#   {rule.Key}: {Quoted(inches ? rule.Inch : rule.Metric)}\n");
+                text.Append(
+                    $"#   # {rule.Doc} ({rule.Source})\n#   {rule.Key}: {Quoted(inches ? rule.Inch : rule.Metric)}\n"
+                );
         }
         return text.ToString();
     }
