@@ -129,5 +129,5 @@ public static class Design
             NearestWord.To(phrase, names)
         );
 
-    private static Result<Piece> Failed(IReadOnlyList<InputError> errors) => new(null, errors);
+    private static Result<Piece> Failed(IReadOnlyList<InputError> errors) => new(null, InputErrors.InTextOrder(errors));
 }

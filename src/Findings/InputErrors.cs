@@ -37,4 +37,17 @@ public sealed class InputErrors
         foreach (var error in errors)
             Add(error);
     }
+
+    /// <summary>In the order of the text, as a maker mends them; files in the order first met, what has no place first.</summary>
+    public static IReadOnlyList<InputError> InTextOrder(IEnumerable<InputError> errors)
+    {
+        var all = errors.ToList();
+        var files = all.Select(e => e.Place?.File).Distinct(StringComparer.Ordinal).ToList();
+        return
+        [
+            .. all.OrderBy(e => e.Place is null ? -1 : files.IndexOf(e.Place.File))
+                .ThenBy(e => e.Place?.Line ?? 0)
+                .ThenBy(e => e.Place?.Column ?? 0),
+        ];
+    }
 }

@@ -6,15 +6,34 @@ namespace Dryfit.Parameters;
 public static class Binding
 {
     /// <summary>
-    /// Reports, through the scope, every formula of the tree that cannot be read or uses a name nothing stands for, and
-    /// tells the scope what each place allows (signs of lengths, limits of counts), to be held against when it is worked
-    /// out. To be called once all names are defined.
+    /// Works out every length, count and number of the tree, and reports through the scope what cannot be read, uses a
+    /// name nothing stands for, has the wrong dimension or is not what its place allows (signs of lengths, limits of
+    /// counts). To be called once all names are defined; what is asked for later is then there and known to be right.
     /// </summary>
     /// <param name="node">The tree; where it does not fit the shape, nothing is looked at.</param>
     public static void CheckFormulas(Node node, Shape shape, Scope scope)
     {
         foreach (var (scalar, allowed) in Sites(node, shape, 0))
+        {
             scope.CheckNames(scope.SiteOf(scalar, allowed));
+            WorkOut(scalar, allowed, scope);
+        }
+    }
+
+    private static void WorkOut(Scalar scalar, Shape allowed, Scope scope)
+    {
+        switch (allowed)
+        {
+            case LengthShape:
+                scope.Length(scalar, scalar.Text);
+                break;
+            case CountShape:
+                scope.Count(scalar);
+                break;
+            case NumberShape:
+                scope.Number(scalar, scalar.Text);
+                break;
+        }
     }
 
     private static IEnumerable<(Scalar, Shape)> Sites(Node node, Shape shape, int depth)

@@ -79,7 +79,8 @@ internal sealed class Parameter
                 ? _scope.Number(_value, _entry.Key)
                 : _scope.Length(_value, _entry.Key),
         };
-        if (_scope.IsRefused(_value))
+        // After an error the figure only stands in; nothing can be said of it.
+        if (_scope.IsRefused(_value) || _scope.Any(_value) is null)
             return figure;
         CheckLimits(figure.Quantity);
         CheckChoices(figure.Quantity);

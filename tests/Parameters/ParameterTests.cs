@@ -100,4 +100,13 @@ public sealed class ParameterTests
         Assert.Equal(["w", "g"], formula.Inputs.Select(i => i.Name));
         Assert.Equal(3, formula.Place.Line);
     }
+
+    [Fact]
+    public void A_value_that_could_not_be_worked_out_is_not_held_against_its_range()
+    {
+        Assert.Equal(
+            ["3:6-1 These lean on each other in a circle: a -> b -> a."],
+            Recipes.Told("parameters:\n  a: { default: b, from: 28, to: 40 }\n  b: a\n")
+        );
+    }
 }

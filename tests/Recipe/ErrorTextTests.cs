@@ -80,4 +80,24 @@ public sealed class ErrorTextTests
             StringComparison.Ordinal
         );
     }
+
+    [Fact]
+    public void Errors_are_put_in_the_order_of_the_text_one_file_after_the_other()
+    {
+        InputError At(string file, int line, int column) => new($"{file}{line}:{column}", new(file, line, column, 1));
+
+        Assert.Equal(
+            ["whole", "r1:2", "r1:3", "r7:1", "s2:1", "s4:4"],
+            InputErrors
+                .InTextOrder([
+                    At("r", 7, 1),
+                    At("s", 4, 4),
+                    At("r", 1, 3),
+                    new("whole", null),
+                    At("r", 1, 2),
+                    At("s", 2, 1),
+                ])
+                .Select(e => e.Message)
+        );
+    }
 }
