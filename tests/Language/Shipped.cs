@@ -23,7 +23,8 @@ internal static class Shipped
             "A recipe is a text file ending in `.dryfit.yaml` that says what is particular about a piece; what the trade does by habit comes from the [shop file](shop.md). This page is written from the same source as the checker and the editors' schema (`templates/schema/recipe.schema.json`).",
             ReferenceChapters.Lengths,
             ReferenceChapters.Formulas,
-            NamesChapter.Text
+            NamesChapter.Text,
+            StuffChapter.Text
         );
 
     public static string ShopPage { get; } =
