@@ -23,12 +23,16 @@ public static class Design
     /// <param name="recipe">The recipe as read.</param>
     /// <param name="shop">The shop file as read; null for the built-in habits.</param>
     /// <returns>The piece, or every error that was found.</returns>
-    public static Result<Piece> Build(Mapping recipe, Mapping? shop, DesignOptions options)
+    public static Result<Piece> Build(Mapping recipe, Mapping? shop, DesignOptions options) =>
+        Build(recipe, shop, options, out _);
+
+    /// <summary>The same, giving out besides the names and values met on the way, for saying what was understood.</summary>
+    public static Result<Piece> Build(Mapping recipe, Mapping? shop, DesignOptions options, out Scope scope)
     {
         var shapeErrors = ShapeCheck.Check(recipe, RecipeWord.Shape).ToList();
         if (shop is not null)
             shapeErrors.AddRange(ShapeCheck.Check(shop, ShopFile.Shape));
-        var scope = new Scope(UnitOf(recipe));
+        scope = new Scope(UnitOf(recipe));
         ParameterSection.Bind(recipe["parameters"] as Mapping, options.Settings, scope);
         if (shapeErrors.Count > 0)
         {

@@ -17,6 +17,22 @@ internal static class Pipeline
     /// <summary>Reads, builds and inspects; all errors of both files come in one go.</summary>
     public static Result<ProvedPiece> Prove(InputFile recipe, InputFile? shop, Request request)
     {
+        var design = Build(recipe, shop, request, out _);
+        return design.Ok
+            ? new(new ProvedPiece(design.Value!, Inspector.Inspect(design.Value!)), [])
+            : new(null, design.Errors);
+    }
+
+    /// <summary>Reads and builds.</summary>
+    /// <param name="understood">Every length and number of the recipe as it was understood, those without errors.</param>
+    public static Result<Piece> Build(
+        InputFile recipe,
+        InputFile? shop,
+        Request request,
+        out IReadOnlyList<Understood> understood
+    )
+    {
+        understood = [];
         var tree = RecipeReader.Read(recipe.Name, recipe.Bytes);
         var rules = shop is null ? null : RecipeReader.Read(shop.Name, shop.Bytes);
         IReadOnlyList<InputError> misread = [.. tree.Errors, .. rules?.Errors ?? []];
@@ -24,10 +40,9 @@ internal static class Pipeline
         if (tree.Value is null || (rules is not null && rules.Value is null))
             return new(null, misread);
 
-        var design = Design.Build(tree.Value, rules?.Value, Options(request));
-        if (misread.Count > 0 || !design.Ok)
-            return new(null, [.. misread, .. design.Errors]);
-        return new(new ProvedPiece(design.Value!, Inspector.Inspect(design.Value!)), []);
+        var design = Design.Build(tree.Value, rules?.Value, Options(request), out var scope);
+        understood = Understood.List(scope);
+        return misread.Count == 0 ? design : new(null, [.. misread, .. design.Errors]);
     }
 
     /// <summary>Every file there is of a piece, or what is wrong with the maker's own template.</summary>

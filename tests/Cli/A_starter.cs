@@ -2,7 +2,11 @@ namespace Dryfit.Cli.Tests;
 
 public sealed class A_starter
 {
-    public static TheoryData<string> Names() => [.. Starter.All.Select(s => s.Name)];
+    public static TheoryData<string> Recipes() =>
+        [.. Starter.All.Where(s => s.Kind == StarterKind.Recipe).Select(s => s.Name)];
+
+    public static TheoryData<string> Shops() =>
+        [.. Starter.All.Where(s => s.Kind == StarterKind.Shop).Select(s => s.Name)];
 
     [Fact]
     public void Is_listed_with_what_it_is()
@@ -14,10 +18,11 @@ public sealed class A_starter
         var lines = shell.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.InRange(lines.Length, 3, 20);
         Assert.All(lines, line => Assert.Matches(@"^[a-z-]+ {3,}\S.{10,}", line));
+        Assert.Contains(lines, line => line.StartsWith("shop-", StringComparison.Ordinal));
     }
 
     [Theory]
-    [MemberData(nameof(Names))]
+    [MemberData(nameof(Recipes))]
     public void Becomes_a_recipe_of_ones_own_that_builds_without_a_stop(string name)
     {
         using var shell = new Shell();
@@ -25,6 +30,38 @@ public sealed class A_starter
         Assert.Equal(0, shell.Run("new", name, "mine.dryfit.yaml"));
         Assert.Equal("mine.dryfit.yaml\n", shell.Out);
         Assert.Equal(0, shell.Run("build", "mine.dryfit.yaml", "--out", "out"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Recipes))]
+    public void Tells_editors_of_the_schema_beside_it(string name)
+    {
+        using var shell = new Shell();
+
+        shell.Run("new", name, "pieces/mine.dryfit.yaml");
+
+        Assert.Contains(
+            "# yaml-language-server: $schema=./dryfit.schema.json\n",
+            shell.Read("pieces/mine.dryfit.yaml"),
+            StringComparison.Ordinal
+        );
+        Assert.Equal(["dryfit.schema.json", "mine.dryfit.yaml"], shell.Names("pieces"));
+        Assert.Contains("dryfit.schema.json", shell.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public void Of_a_shop_file_says_the_habits_that_are_built_in(string name)
+    {
+        using var shell = new Shell();
+        shell.Write("hall.dryfit.yaml", Tests.Recipes.Cupboard);
+
+        Assert.Equal(0, shell.Run("new", name, "shed.yaml"));
+        Assert.Equal(["dryfit-shop.schema.json", "hall.dryfit.yaml", "shed.yaml"], shell.Names());
+        shell.Run("build", "hall.dryfit.yaml", "--out", "built-in");
+        Assert.Equal(0, shell.Run("build", "hall.dryfit.yaml", "--out", "written", "--shop", "shed.yaml"));
+
+        Assert.Equal(shell.Read("built-in/parts.csv"), shell.Read("written/parts.csv"));
     }
 
     [Fact]

@@ -26,6 +26,7 @@ public sealed class Help
     [InlineData("build")]
     [InlineData("check")]
     [InlineData("why")]
+    [InlineData("read")]
     public void Of_a_command_teaches_with_examples(string command)
     {
         using var shell = new Shell();
@@ -37,6 +38,18 @@ public sealed class Help
         Assert.Contains($"examples:\n  dryfit {command}", page, StringComparison.Ordinal);
         Assert.Equal(0, shell.Run("help", command));
         Assert.Equal(page, shell.Out);
+    }
+
+    [Theory]
+    [InlineData("recipe", "# The recipe, word by word\n")]
+    [InlineData("shop", "# The shop file, rule by rule\n")]
+    public void Of_the_language_is_the_reference_page(string topic, string title)
+    {
+        using var shell = new Shell();
+
+        Assert.Equal(0, shell.Run("help", topic));
+
+        Assert.StartsWith(title, shell.Out, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 
 namespace Dryfit.Cli;
 
@@ -23,6 +24,7 @@ internal sealed class CommandMenu
         Add(BuildCommand.Make(surroundings));
         Add(CheckCommand.Make(surroundings));
         Add(WhyCommand.Make(surroundings));
+        Add(ReadCommand.Make(surroundings));
         _helpCommand.Arguments.Add(_helpOf);
         Root.Subcommands.Add(_helpCommand);
         _pages[Root] = RootHelp.Page;
@@ -31,6 +33,12 @@ internal sealed class CommandMenu
     public RootCommand Root { get; }
 
     public HelpPage PageOf(Command command) => _pages.GetValueOrDefault(command, RootHelp.Page);
+
+    /// <summary>The reference page that <c>help recipe</c> or <c>help shop</c> asks for; null for anything else.</summary>
+    public string? AskedForReference(ParseResult parsed) =>
+        parsed.CommandResult.Command == _helpCommand && parsed.GetValue(_helpOf) is "recipe" or "shop"
+            ? Encoding.UTF8.GetString(Resources.Read($"reference/{parsed.GetValue(_helpOf)}.md"))
+            : null;
 
     /// <summary>The command whose help is asked for, by an option, by <c>help</c>, or by saying nothing at all.</summary>
     public Command? AskedForHelp(ParseResult parsed)

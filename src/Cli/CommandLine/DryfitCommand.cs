@@ -42,6 +42,11 @@ internal static class DryfitCommand
     {
         var menu = new CommandMenu(surroundings);
         var parsed = menu.Root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (menu.AskedForReference(parsed) is { } page)
+        {
+            surroundings.Out.Write(page);
+            return ExitCode.Fine;
+        }
         if (menu.AskedForHelp(parsed) is { } command)
         {
             var writer = new HelpWriter(surroundings.Out, surroundings.Width, new Paint(surroundings.OutHasColour));

@@ -9,12 +9,20 @@ internal static class RootHelp
                 + "those parts really meet, and tells what is wrong while the timber is still in the rack.",
             [
                 new("dryfit new", "The starters there are."),
-                new("dryfit new pottery-cupboard mine.dryfit.yaml", "A recipe of your own to change."),
+                new("dryfit new studio-cupboard mine.dryfit.yaml", "A recipe of your own to change."),
                 new("dryfit build mine.dryfit.yaml --out mine", "Everything, into the folder 'mine'."),
                 new("dryfit check mine.dryfit.yaml --set width=48", "Would it still fit at 48?"),
                 new("dryfit why mine.dryfit.yaml upper left door top rail", "The sum behind a number."),
             ],
             [
+                new(
+                    "more help:",
+                    [
+                        ("dryfit COMMAND --help", "all about a command"),
+                        ("dryfit help recipe", "the recipe, word by word"),
+                        ("dryfit help shop", "the shop file, rule by rule"),
+                    ]
+                ),
                 new(
                     "exit codes:",
                     [

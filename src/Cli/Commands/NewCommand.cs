@@ -9,12 +9,13 @@ namespace Dryfit.Cli;
 internal static class NewCommand
 {
     private static readonly HelpPage Page = new(
-        "Writes a starter recipe to FILE, for you to change, with the schema that lets editors complete and check it "
-            + $"({Starter.SchemaFile}) beside it. Without FILE it prints the recipe; alone it lists the starters.",
+        "Writes a starter recipe or shop file to FILE, for you to change, with the schema that lets editors complete and "
+            + "check it beside it. Without FILE it prints the starter; alone it lists the starters.",
         [
             new("dryfit new", "The starters there are."),
-            new("dryfit new pottery-cupboard", "Look at one."),
-            new("dryfit new pottery-cupboard mine.dryfit.yaml", "A copy to change."),
+            new("dryfit new studio-cupboard", "Look at one."),
+            new("dryfit new studio-cupboard mine.dryfit.yaml", "A copy to change."),
+            new("dryfit new shop-inches shed.dryfit-shop.yaml", "Your shop's rules, to use with --shop."),
         ],
         []
     );
@@ -30,9 +31,9 @@ internal static class NewCommand
         var file = new Argument<string?>("FILE")
         {
             Arity = ArgumentArity.ZeroOrOne,
-            Description = $"the recipe to write; its name ends in {InputFile.RecipeEnding}",
+            Description = $"the file to write; a recipe's name ends in {InputFile.RecipeEnding}",
         };
-        var force = new Option<bool>("--force", "-f") { Description = "overwrite FILE where it is there already" };
+        var force = new Option<bool>("--force", "-f") { Description = "overwrite FILE, and the schema beside it" };
         command.Arguments.Add(name);
         command.Arguments.Add(file);
         command.Options.Add(force);
@@ -73,25 +74,26 @@ internal static class NewCommand
         var path = surroundings.FullPath(file);
         if (Directory.Exists(path))
             throw new FileTroubleException(
-                $"'{file}' is a folder; name the file, such as '{Path.Combine(file, starter.Name + InputFile.RecipeEnding)}'."
+                $"'{file}' is a folder; name the file, such as '{Path.Combine(file, starter.Name + starter.Kind.Ending)}'."
             );
         if (!force && File.Exists(path))
             throw new FileTroubleException($"'{file}' is there already; --force overwrites it.");
 
         var folder = Path.GetDirectoryName(file) is { Length: > 0 } named ? named : ".";
+        var schema = starter.Kind.SchemaFile;
         var files = new List<OutputFile>
         {
             new(Path.GetFileName(file), Encoding.UTF8.GetBytes(starter.TextBesideSchema)),
         };
-        var isThere = File.Exists(Path.Combine(surroundings.FullPath(folder), Starter.SchemaFile));
-        if (Starter.Schema is { } schema && (force || !isThere))
-            files.Add(new(Starter.SchemaFile, schema));
+        if (force || !File.Exists(Path.Combine(surroundings.FullPath(folder), schema)))
+            files.Add(new(schema, starter.Kind.Schema));
         OutputFolder.Write(folder, files, surroundings);
 
         surroundings.Out.WriteLine(file);
         if (files.Count > 1)
-            surroundings.Error.WriteLine($"Beside it lies {Starter.SchemaFile}: editors complete the recipe by it.");
-        surroundings.Error.WriteLine($"Next: {DryfitCommand.Name} check {Quoted(file)}");
+            surroundings.Error.WriteLine($"Beside it lies {schema}: editors complete and check it by that.");
+        var next = starter.Kind == StarterKind.Shop ? "check RECIPE --shop" : "check";
+        surroundings.Error.WriteLine($"Next: {DryfitCommand.Name} {next} {Quoted(file)}");
     }
 
     private static string Quoted(string path) => path.Contains(' ', StringComparison.Ordinal) ? $"\"{path}\"" : path;

@@ -1,4 +1,5 @@
 using Dryfit.Findings;
+using Dryfit.Parameters;
 
 namespace Dryfit.Cli;
 
@@ -15,17 +16,34 @@ internal sealed class Proof(Surroundings surroundings)
     /// <exception cref="FileTroubleException">A file cannot be read.</exception>
     public ProvedPiece? Of(Request request, bool json, out int code)
     {
-        var recipe = InputFile.Read(request.Recipe, "recipe", surroundings);
-        var shop = request.Shop is null ? null : InputFile.Read(request.Shop, "shop file", surroundings);
+        var (recipe, shop) = Read(request);
         var proved = Pipeline.Prove(recipe, shop, request);
-        code = ExitCode.Fine;
-        if (proved.Ok)
-            return proved.Value;
+        code = proved.Ok ? ExitCode.Fine : Refuse(proved.Errors, shop is null ? [recipe] : [recipe, shop], json);
+        return proved.Ok ? proved.Value : null;
+    }
 
+    /// <summary>What was understood of the recipe's lengths and numbers; what is wrong with the rest is said.</summary>
+    /// <param name="code">What to leave with.</param>
+    /// <exception cref="FileTroubleException">A file cannot be read.</exception>
+    public IReadOnlyList<Understood> Understand(Request request, out int code)
+    {
+        var (recipe, shop) = Read(request);
+        var piece = Pipeline.Build(recipe, shop, request, out var understood);
+        code = piece.Ok ? ExitCode.Fine : Refuse(piece.Errors, shop is null ? [recipe] : [recipe, shop], json: false);
+        return understood;
+    }
+
+    private (InputFile Recipe, InputFile? Shop) Read(Request request) =>
+        (
+            InputFile.Read(request.Recipe, "recipe", surroundings),
+            request.Shop is null ? null : InputFile.Read(request.Shop, "shop file", surroundings)
+        );
+
+    private int Refuse(IReadOnlyList<InputError> errors, IReadOnlyList<InputFile> files, bool json)
+    {
+        Say(errors, files, json);
         // A value that does not suit the recipe is a slip on the command line.
-        code = proved.Errors.All(error => error.Place?.File == SetFile) ? ExitCode.Usage : ExitCode.InvalidInput;
-        Say(proved.Errors, shop is null ? [recipe] : [recipe, shop], json);
-        return null;
+        return errors.All(error => error.Place?.File == SetFile) ? ExitCode.Usage : ExitCode.InvalidInput;
     }
 
     /// <summary>Says what is wrong with the files read.</summary>

@@ -3,44 +3,22 @@ using System.Text;
 namespace Dryfit.Cli;
 
 /// <summary>A recipe or shop file that ships with the tool, for a maker to start from.</summary>
-/// <param name="Name">As it is asked for: <c>pottery-cupboard</c>.</param>
+/// <param name="Name">As it is asked for: <c>studio-cupboard</c>, <c>shop-inches</c>.</param>
+/// <param name="Kind">What it is.</param>
 /// <param name="Text">The whole file.</param>
-internal sealed record Starter(string Name, string Text)
+internal sealed record Starter(string Name, StarterKind Kind, string Text)
 {
-    /// <summary>The schema that editors complete recipes by, as it is named beside a new recipe.</summary>
-    public const string SchemaFile = "dryfit.schema.json";
-
     private const string SchemaComment = "# yaml-language-server: $schema=";
-    private const string Folder = "starters/";
-    private const string SchemaResource = "schema/recipe.schema.json";
 
-    /// <summary>All of them, by name.</summary>
+    /// <summary>All of them: recipes, then shop files, by name.</summary>
     public static IReadOnlyList<Starter> All { get; } =
-    [
-        .. typeof(Starter)
-            .Assembly.GetManifestResourceNames()
-            .Where(name => name.StartsWith(Folder, StringComparison.Ordinal))
-            .Order(StringComparer.Ordinal)
-            .Select(name => new Starter(
-                name[Folder.Length..^InputFile.RecipeEnding.Length],
-                Encoding.UTF8.GetString(Resource(name))
-            )),
-    ];
+    [.. new[] { StarterKind.Recipe, StarterKind.Shop }.SelectMany(kind => kind.Starters())];
 
-    /// <summary>The schema's content.</summary>
-    public static byte[]? Schema =>
-        typeof(Starter).Assembly.GetManifestResourceInfo(SchemaResource) is null ? null : Resource(SchemaResource);
-
-    /// <summary>What it is, in its own words: its first comment that is not for an editor, or its note.</summary>
+    /// <summary>What it is, in its own words: its first comment that is not for an editor.</summary>
     public string Description =>
         Text.Split('\n')
-            .Where(line => !line.StartsWith(SchemaComment, StringComparison.Ordinal))
-            .Select(line =>
-                line.StartsWith('#') ? line[1..]
-                : line.StartsWith("note:", StringComparison.Ordinal) ? line["note:".Length..]
-                : ""
-            )
-            .Select(line => line.Trim())
+            .Where(line => line.StartsWith('#') && !line.StartsWith(SchemaComment, StringComparison.Ordinal))
+            .Select(line => line[1..].Trim())
             .FirstOrDefault(line => line.Length > 0, "");
 
     /// <summary>The text for a place outside the clone: editors find the schema beside it.</summary>
@@ -49,17 +27,43 @@ internal sealed record Starter(string Name, string Text)
             '\n',
             Text.Split('\n')
                 .Select(line =>
-                    line.StartsWith(SchemaComment, StringComparison.Ordinal) ? SchemaComment + "./" + SchemaFile : line
+                    line.StartsWith(SchemaComment, StringComparison.Ordinal)
+                        ? $"{SchemaComment}./{Kind.SchemaFile}"
+                        : line
                 )
         );
+}
 
-    private static byte[] Resource(string name)
-    {
-        using var stream =
-            typeof(Starter).Assembly.GetManifestResourceStream(name)
-            ?? throw new InvalidOperationException($"The resource '{name}' is missing from the program.");
-        var bytes = new byte[stream.Length];
-        stream.ReadExactly(bytes);
-        return bytes;
-    }
+/// <summary>What a starter is, where it lies among the program's resources, and the schema that belongs to it.</summary>
+/// <param name="Ending">How names of such files end.</param>
+/// <param name="Folder">The folder of resources they lie in.</param>
+/// <param name="Prefix">What their names are given in front.</param>
+/// <param name="SchemaResource">The resource that holds the schema.</param>
+/// <param name="SchemaFile">How the schema is called beside a new file.</param>
+internal sealed record StarterKind(
+    string Ending,
+    string Folder,
+    string Prefix,
+    string SchemaResource,
+    string SchemaFile
+)
+{
+    public static StarterKind Recipe { get; } =
+        new(InputFile.RecipeEnding, "starters/", "", "schema/recipe.schema.json", "dryfit.schema.json");
+
+    public static StarterKind Shop { get; } =
+        new(".dryfit-shop.yaml", "shop/", "shop-", "schema/shop.schema.json", "dryfit-shop.schema.json");
+
+    /// <summary>The schema's content.</summary>
+    public byte[] Schema => Resources.Read(SchemaResource);
+
+    public IEnumerable<Starter> Starters() =>
+        Resources
+            .In(Folder)
+            .Where(name => name.EndsWith(Ending, StringComparison.Ordinal))
+            .Select(name => new Starter(
+                Prefix + name[Folder.Length..^Ending.Length],
+                this,
+                Encoding.UTF8.GetString(Resources.Read(name))
+            ));
 }
