@@ -1,4 +1,6 @@
 using System.Buffers;
+using System.Globalization;
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
@@ -138,13 +140,7 @@ public sealed class PartsJson
         Mm("endMm", cut.To);
         _json.WriteStartArray("cornersMm");
         foreach (var (a, b) in cut.Outline)
-        {
-            _json.WriteStartArray();
-            _json.WriteNumberValue(ExactNumbers.Millimetres(a));
-            _json.WriteNumberValue(ExactNumbers.Millimetres(b));
-            _json.WriteEndArray();
-        }
-
+            WriteInOneLine(a, b);
         _json.WriteEndArray();
     }
 
@@ -201,10 +197,21 @@ public sealed class PartsJson
 
     private void Point(string name, Point point)
     {
-        _json.WriteStartArray(name);
-        foreach (var axis in (Axis[])[Axis.X, Axis.Y, Axis.Z])
-            _json.WriteNumberValue(ExactNumbers.Millimetres(point[axis]));
-        _json.WriteEndArray();
+        _json.WritePropertyName(name);
+        WriteInOneLine(point.X, point.Y, point.Z);
+    }
+
+    /// <summary>A list of millimetres in one line: three lines a point would make up half of the file.</summary>
+    private void WriteInOneLine(params ReadOnlySpan<Length> lengths)
+    {
+        var numbers = new StringBuilder();
+        foreach (var length in lengths)
+        {
+            numbers.Append(numbers.Length == 0 ? "[" : ", ");
+            numbers.Append(CultureInfo.InvariantCulture, $"{ExactNumbers.Millimetres(length)}");
+        }
+
+        _json.WriteRawValue(numbers.Append(']').ToString());
     }
 
     private void Mm(string name, Length length) => _json.WriteNumber(name, ExactNumbers.Millimetres(length));
