@@ -169,6 +169,43 @@ public partial class Piece_as_glb
     }
 
     [Fact]
+    public void A_board_without_grain_turned_a_quarter_lies_where_it_belongs()
+    {
+        var bench = new Bench(LengthFormat.Millimetres);
+        var (one, two) = (Bench.Box(0, 0, 0, 50, 30, 20), Bench.Box(70, 0, 0, 100, 50, 20));
+        bench.Board(
+            "one",
+            Role.Shelf,
+            SamplePieces.Board,
+            Bench.Box(0, 0, 0, 400, 100, 20),
+            Flat,
+            Bench.Cut(CutKind.Notch, one)
+        );
+        bench.Board(
+            "two",
+            Role.Shelf,
+            SamplePieces.Board,
+            Bench.Box(0, 0, 50, 100, 400, 70),
+            Flat,
+            Bench.Cut(CutKind.Notch, two)
+        );
+        var piece = bench.Build();
+        var file = new GlbFile(GlbWriter.Write(piece).Bytes);
+        Assert.Single(file.Meshes);
+        // The same corners as the solid that was cut in its place: base 400 x 400, middle at (200, 200).
+        var wanted = piece
+            .Parts[1]
+            .Solid.Vertices.Select(v => (X: (v.X / 640) - 200, Y: (v.Z / 640) + 50, Z: 200 - (v.Y / 640)))
+            .Distinct()
+            .Order();
+        var found = file.WorldCorners(file.Node("two"))
+            .Select(p => (X: Math.Round(p.X * 1000, 3), Y: Math.Round(p.Y * 1000, 3), Z: Math.Round(p.Z * 1000, 3)))
+            .Distinct()
+            .Order();
+        Assert.Equal(wanted, found);
+    }
+
+    [Fact]
     public void Each_mesh_is_closed_looks_outward_and_has_the_volume_that_the_parts_list_gives()
     {
         var volumes = PartsListVolumes(Cupboard);
