@@ -43,7 +43,8 @@ internal static class CutListModel
             ["stops_the_saw"] = report.StopsTheSaw,
             ["stops"] = List(sorted.Where(pair => pair.Second).Select(pair => pair.First)),
             ["other_findings"] = List(sorted.Where(pair => !pair.Second).Select(pair => pair.First)),
-            ["checks"] = List(report.Checks.Select(CheckOf)),
+            ["checks"] = List(report.Checks.Where(check => check.Ran).Select(CheckOf)),
+            ["not_checked"] = List(NotChecked(report)),
             ["materials"] = List(
                 MaterialGroup
                     .Of(rows.Where(row => !row.First.IsKept), piece.Format)
@@ -90,20 +91,18 @@ internal static class CutListModel
         new(StringComparer.Ordinal)
         {
             ["name"] = check.Name,
-            ["ran"] = check.Ran,
             ["covered"] = check.Covered,
             ["of"] = check.Of,
-            ["not_run"] = PlainText.Clean(check.NotRun ?? ""),
         };
 
     private static ScriptObject MaterialOf(MaterialGroup group, Piece piece, PartNames names) =>
         new(StringComparer.Ordinal)
         {
-            ["name"] = PlainText.Apart(group.Material.Name),
+            ["name"] = string.Join(", ", group.Names.Select(PlainText.Apart)),
             ["stuff"] = PlainText.Apart(group.Material.Stuff),
             ["kind"] = Words.Of(group.Material.Kind),
-            ["thickness"] = piece.Format.Write(group.Thickness),
-            ["called"] = group.Material.Called is { } called ? piece.Format.Write(called) : "",
+            ["thickness"] = piece.Format.WriteWithUnit(group.Thickness),
+            ["called"] = group.Material.Called is { } called ? piece.Format.WriteWithUnit(called) : "",
             ["rows"] = List(group.Rows.Select(row => RowOf(row, piece, names))),
             ["quantity"] = group.Quantity,
             ["has_shoulders"] = group.Rows.Any(row =>
@@ -134,18 +133,22 @@ internal static class CutListModel
             ["finished_length"] = part.FinishedLength is { } fl ? format.Write(fl.Length) : "",
             ["finished_width"] = part.FinishedWidth is { } fw ? format.Write(fw.Length) : "",
             ["grain"] = part.Material.HasGrain ? "lengthwise" : "either way",
-            ["cuts"] = List(new CutWords(part, format).All().Select(cut => (object)cut)),
+            ["cuts"] = List(BriefCuts.Of(part, format).Select(cut => (object)cut)),
             ["as_cut"] = part.IsAsCut,
             ["mass"] = Amounts.Mass(row.MassKg, format.Unit),
         };
     }
 
-    private static IEnumerable<ScriptObject> HardwareOf(Piece piece, PartNames names) =>
-        piece
+    private static IEnumerable<ScriptObject> HardwareOf(Piece piece, PartNames names)
+    {
+        var groupOfPart = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var part in piece.Parts)
+            groupOfPart.TryAdd(part.Id, part.Group);
+        return piece
             .Hardware.GroupBy(item => item.Kind, StringComparer.Ordinal)
             .Select(kind =>
             {
-                var places = kind.Select(item => item.Ties.Count > 0 ? names[item.Ties[0]] : "")
+                var places = kind.Select(item => PlaceOf(item, groupOfPart, names))
                     .Where(name => name.Length > 0)
                     .Distinct(StringComparer.Ordinal)
                     .ToList();
@@ -155,6 +158,24 @@ internal static class CutListModel
                     ["count"] = kind.Sum(item => (long)item.Count).ToString(CultureInfo.InvariantCulture),
                     ["where"] = PlainText.Shortened(string.Join(", ", places), 400),
                 };
+            });
+    }
+
+    /// <summary>The door, drawer or carcase that a thing is for: that of the part that moves, where one does.</summary>
+    private static string PlaceOf(Hardware item, Dictionary<string, string> groupOfPart, PartNames names) =>
+        item.Ties.Count == 0 ? ""
+        : groupOfPart.TryGetValue(item.Ties[0], out var group) ? names[group]
+        : names[item.Ties[0]];
+
+    /// <summary>What was not checked, by the reason why.</summary>
+    private static IEnumerable<ScriptObject> NotChecked(Report report) =>
+        report
+            .Checks.Where(check => !check.Ran)
+            .GroupBy(check => check.NotRun ?? "", StringComparer.Ordinal)
+            .Select(reason => new ScriptObject(StringComparer.Ordinal)
+            {
+                ["why"] = PlainText.Clean(reason.Key),
+                ["names"] = string.Join("; ", reason.Select(check => check.Name)),
             });
 
     private static ScriptArray List(IEnumerable<object> items) => [.. items];

@@ -6,30 +6,47 @@ using Dryfit.Outputs.PartsList;
 namespace Dryfit.Outputs.CutList;
 
 /// <summary>All parts of one material and one thickness: what is cut from one stack.</summary>
+/// <param name="Material">The first of its materials: the recipe may call one stuff by several names.</param>
+/// <param name="Names">What the recipe calls it.</param>
 internal sealed record MaterialGroup(
     Material Material,
+    IReadOnlyList<string> Names,
     Length Thickness,
     IReadOnlyList<PartsRow> Rows,
     int Quantity,
     IReadOnlyList<string> Totals
 )
 {
-    /// <summary>Sorted as a maker walks through the rack: timber, sheets, glass; thick before thin; long before short.</summary>
+    /// <summary>Sorted as a maker walks through the rack: timber, sheets, glass; of each what there is most of first.</summary>
     public static IEnumerable<MaterialGroup> Of(IEnumerable<PartsRow> rows, LengthFormat format) =>
-        rows.GroupBy(row => (row.First.Material.Name, row.First.Thickness.Length))
-            .Select(group => Of([.. group], format))
-            .OrderBy(group => group.Material.Kind)
-            .ThenBy(group => group.Material.Name, StringComparer.Ordinal)
-            .ThenByDescending(group => group.Thickness);
+        rows.GroupBy(row =>
+                (
+                    row.First.Material.Kind,
+                    row.First.Material.Stuff,
+                    row.First.Material.Called,
+                    row.First.Thickness.Length
+                )
+            )
+            .OrderBy(group => group.Key.Kind)
+            .ThenByDescending(group => group.Sum(row => row.Quantity * row.VolumeCubicMm))
+            .Select(group => Of([.. group], format));
 
     private static MaterialGroup Of(List<PartsRow> rows, LengthFormat format)
     {
         var first = rows[0].First;
+        var names = rows.Select(row => row.First.Material.Name).Distinct(StringComparer.Ordinal).ToList();
         var sorted = rows.OrderByDescending(row => row.First.Length.Length)
             .ThenByDescending(row => row.First.Width.Length)
             .ToList();
         var quantity = rows.Sum(row => row.Quantity);
-        return new(first.Material, first.Thickness.Length, sorted, quantity, [.. TotalsOf(rows, quantity, format)]);
+        return new(
+            first.Material,
+            names,
+            first.Thickness.Length,
+            sorted,
+            quantity,
+            [.. TotalsOf(rows, quantity, format)]
+        );
     }
 
     /// <summary>Net amounts, of the blanks as cut: waste, kerf and what does not fit on a board come on top.</summary>

@@ -10,7 +10,7 @@ namespace Dryfit.Outputs.Findings;
 public static class FindingsText
 {
     private const int LabelWidth = 11;
-    private const int PartsNamed = 6;
+    private const int PartsNamed = 4;
 
     /// <summary>Every finding, then one line that sums them up, then what was checked and what was not.</summary>
     /// <param name="colour">True to mark severities in colour as well; words alone carry the sense.</param>
@@ -48,7 +48,7 @@ public static class FindingsText
             Line(text, finding.Parts.Count == 1 ? "part" : "parts", names.Listed(finding.Parts, PartsNamed));
         if (finding.Place is { } place)
             Line(text, "recipe", PlainText.Clean(place.ToString()));
-        foreach (var related in finding.Related)
+        foreach (var related in finding.Related.Where(other => other != finding.Place).Distinct())
             Line(text, "see also", PlainText.Clean(related.ToString()));
         if (finding.Remedy is { } remedy)
             Line(text, remedy.Sure ? "to mend" : "perhaps", PlainText.Clean(remedy.Text));
@@ -65,15 +65,20 @@ public static class FindingsText
         var ran = report.Checks.Where(check => check.Ran).ToList();
         if (ran.Count > 0)
         {
-            text.Append("Checked: ");
-            text.AppendJoin(", ", ran.Select(check => $"{check.Name} ({Count(check.Covered, check.Of)})"));
-            text.Append(".\n");
+            text.Append("Checked:\n");
+            foreach (var check in ran)
+                text.Append(CultureInfo.InvariantCulture, $"  {check.Name}: {check.Covered} {check.Of}\n");
         }
-        if (ran.Count == report.Checks.Count)
-            return;
-        text.Append("Not checked:\n");
-        foreach (var check in report.Checks.Where(check => !check.Ran))
-            text.Append(CultureInfo.InvariantCulture, $"  {check.Name}: {PlainText.Clean(check.NotRun ?? "")}\n");
+        foreach (
+            var reason in report
+                .Checks.Where(check => !check.Ran)
+                .GroupBy(check => check.NotRun, StringComparer.Ordinal)
+        )
+        {
+            text.Append(CultureInfo.InvariantCulture, $"Not checked ({PlainText.Clean(reason.Key ?? "")}):\n");
+            foreach (var check in reason)
+                text.Append("  ").Append(check.Name).Append('\n');
+        }
     }
 
     private static string Summary(Report report, bool colour)
@@ -94,8 +99,6 @@ public static class FindingsText
             return $"{sum}. {Ink.Of(Severity.Stop, accepted: false, "Do not cut yet.", colour)}";
         return $"{sum}. Nothing stops the saw.";
     }
-
-    private static string Count(int count, string of) => string.Create(CultureInfo.InvariantCulture, $"{count} {of}");
 
     private static void Line(StringBuilder text, string label, string value) =>
         text.Append("    ").Append(label.PadRight(LabelWidth)).Append(value).Append('\n');

@@ -25,23 +25,41 @@ internal static class Arrow
         );
     }
 
+    /// <summary>The shortest line that has room for an arrow at either end, in millimetres.</summary>
+    public const double RoomForTwo = 3 * Length;
+
     /// <summary>A dimension line between two points: arrows inside where there is room, from outside where not.</summary>
     public static void Between(SvgWriter svg, PaperPoint a, PaperPoint b, string ink)
+    {
+        var hasRoom = a.DistanceTo(b) >= RoomForTwo;
+        Between(svg, a, b, ink, new(hasRoom, !hasRoom, !hasRoom, ExtendsBefore: false));
+    }
+
+    /// <summary>A dimension line between two points with the arrows asked for.</summary>
+    public static void Between(SvgWriter svg, PaperPoint a, PaperPoint b, string ink, ArrowEnds ends)
     {
         var distance = a.DistanceTo(b);
         if (distance <= 0)
             return;
-        if (distance >= 3 * Length)
+        svg.Line(a, b, ("stroke", ink));
+        if (ends.Inside)
         {
-            svg.Line(a, b, ("stroke", ink));
             Head(svg, a, b, ink);
             Head(svg, b, a, ink);
-            return;
         }
-        var (dx, dy) = ((b.X - a.X) / distance, (b.Y - a.Y) / distance);
-        var (before, after) = (a.Moved(-dx * 2 * Length, -dy * 2 * Length), b.Moved(dx * 2 * Length, dy * 2 * Length));
-        svg.Line(before, after, ("stroke", ink));
-        Head(svg, a, before, ink);
-        Head(svg, b, after, ink);
+        var (dx, dy) = ((b.X - a.X) / distance * 2 * Length, (b.Y - a.Y) / distance * 2 * Length);
+        if (ends.OutsideBefore)
+            FromOutside(svg, a, a.Moved(-dx, -dy), ink);
+        if (ends.OutsideAfter)
+            FromOutside(svg, b, b.Moved(dx, dy), ink);
+    }
+
+    private static void FromOutside(SvgWriter svg, PaperPoint tip, PaperPoint tail, string ink)
+    {
+        svg.Line(tail, tip, ("stroke", ink));
+        Head(svg, tip, tail, ink);
     }
 }
+
+/// <summary>Which arrows a dimension line has, and whether its first extension line is its own.</summary>
+internal readonly record struct ArrowEnds(bool Inside, bool OutsideBefore, bool OutsideAfter, bool ExtendsBefore);

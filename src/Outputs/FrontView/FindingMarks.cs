@@ -51,14 +51,26 @@ internal sealed class FindingMarks(
     {
         var dimensioned = new HashSet<FrontGap>();
         svg.Begin("g", ("fill", "none"), ("stroke-width", SvgWriter.Number(Pen.Edge)));
-        // The gravest come last, so that nothing covers them, but find room first.
-        var marks = findings.Take(MostMarks).Select((finding, i) => (Number: i + 1, Finding: finding)).ToList();
-        foreach (var (number, finding) in marks)
+        var marks = findings
+            .Take(MostMarks)
+            .Select((finding, i) => (Number: i + 1, Finding: finding, Gap: GapOf(finding, gaps)))
+            .ToList();
+        // Holes are hatched before anything is lettered, and their figures find room before other signs do.
+        foreach (var (_, finding, gap) in marks)
         {
-            var spoken = GapOf(finding, gaps);
-            if (spoken is not null && dimensioned.Add(spoken))
-                MarkGap(number, finding, spoken);
-            else if (finding.Where is { } where && IsFinite(where))
+            if (gap is not null)
+                Hatch(finding, gap);
+        }
+        foreach (var (number, finding, gap) in marks)
+        {
+            if (gap is not null && dimensioned.Add(gap))
+                Dimension(number, finding, gap);
+        }
+        foreach (var (number, finding, gap) in marks)
+        {
+            if (gap is not null && ReferenceEquals(marks.Find(mark => mark.Gap == gap).Finding, finding))
+                continue;
+            if (finding.Where is { } where && IsFinite(where))
                 MarkPlace(number, finding, Paper(where.From), Paper(where.To));
             else if (PlaceOfParts(finding) is { } spot)
                 MarkPlace(number, finding, spot, spot);
@@ -99,9 +111,8 @@ internal sealed class FindingMarks(
             && middleMm.Y <= piece.Grid.ToMm(box.MaxZ) + NearEnoughMm;
     }
 
-    private void MarkGap(int number, Finding finding, FrontGap gap)
+    private void Hatch(Finding finding, FrontGap gap)
     {
-        var ink = Ink.Of(finding.Kind.Severity);
         foreach (var course in gap.Courses)
         {
             svg.Path(
@@ -109,9 +120,14 @@ internal sealed class FindingMarks(
                     + $"L{view.ToPaper(course.OtherEnd)}L{view.ToPaper(course.OtherStart)}Z",
                 "",
                 ("fill", $"url(#{HatchId(finding.Kind.Severity)})"),
-                ("stroke", ink)
+                ("stroke", Ink.Of(finding.Kind.Severity))
             );
         }
+    }
+
+    private void Dimension(int number, Finding finding, FrontGap gap)
+    {
+        var ink = Ink.Of(finding.Kind.Severity);
         var text = GapLabels.Text(gap, piece.Format);
         var width = Sign.Size + 0.8 + TextWidth.Of(text, TextSize, bold: true);
         var tags = labels.Tags(gap, width, Sign.Size).ToList();
@@ -138,6 +154,8 @@ internal sealed class FindingMarks(
     private void MarkPlace(int number, Finding finding, PaperPoint from, PaperPoint to)
     {
         var ink = Ink.Of(finding.Kind.Severity);
+        if (finding.Parts.Count > 0)
+            OutlinePart(finding.Parts[0], ink);
         var area = Area.Around(from, to);
         if (area.Width > 0.3 && area.Height > 0.3)
         {
@@ -173,6 +191,20 @@ internal sealed class FindingMarks(
             );
         }
         Sign.Draw(svg, new(tag.Left + (Sign.Size / 2), tag.Centre.Y), number, finding);
+    }
+
+    /// <summary>The part to change, drawn round in the ink of the finding; dashed where it is hidden.</summary>
+    private void OutlinePart(string id, string ink)
+    {
+        if (spots.BoundsOf(id) is not { } bounds)
+            return;
+        var dashes = spots.IsSeen(id) ? "none" : "1.6 0.8";
+        svg.Rect(
+            view.ToPaper(bounds),
+            ("stroke", ink),
+            ("stroke-width", SvgWriter.Number(Pen.Contour)),
+            ("stroke-dasharray", dashes)
+        );
     }
 
     private string Figure(Measured measured) =>

@@ -15,7 +15,7 @@ internal sealed class FindingTable
     private const double TextSize = 2.3;
     private const double HeadSize = 1.9;
     private const double SignColumn = 8;
-    private const int MostLines = 2;
+    private const int MostLines = 3;
 
     private readonly List<Row> _rows = [];
     private readonly int _left;

@@ -23,7 +23,7 @@ internal sealed class FrontDrawing
         _piece = piece;
         _report = report;
         var faces = FrontFaces.Of(piece.Parts);
-        _backToFront = Visible.BackToFront(faces, piece.Parts);
+        _backToFront = Visible.BackToFront(EdgedFaces.Merged(faces, piece), piece.Parts);
         _gaps = FrontGaps.Measure(piece, faces);
         foreach (var face in faces)
         {
@@ -97,7 +97,9 @@ internal sealed class FrontDrawing
         var labels = new GapLabels(svg, view, _piece.Format, field, _fronts);
         var spots = new VisibleSpots(_piece, _backToFront, _partBounds);
         var dimensioned = new FindingMarks(svg, view, _piece, field, labels, spots).Draw(_report.Findings, _gaps);
-        new FrontNames(svg, view, _piece, field).Draw(_fronts);
+        var names = new FrontNames(svg, view, _piece, field);
+        names.Draw(_fronts);
+        names.DrawKept(_partBounds);
         return labels.Draw(_gaps.Where(gap => !dimensioned.Contains(gap)));
     }
 

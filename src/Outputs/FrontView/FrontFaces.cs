@@ -23,8 +23,8 @@ internal static class FrontFaces
         var solid = placed.Solid;
         // One flat of a board may come as several faces where several cuts made it, and a bore comes as many facets:
         // what lies in one plane square to the view, or on one round, is one outline.
-        var groups = new Dictionary<object, List<int>>();
-        var order = new List<List<int>>();
+        var groups = new Dictionary<object, (List<int> Triangles, bool IsRound)>();
+        var order = new List<(List<int> Triangles, bool IsRound)>();
         for (var f = 0; f < solid.Faces.Count; f++)
         {
             var face = solid.Faces[f];
@@ -38,17 +38,17 @@ internal static class FrontFaces
                 : f;
             if (!groups.TryGetValue(key, out var group))
             {
-                groups.Add(key, group = []);
+                groups.Add(key, group = ([], face.Surface is CylinderSurface));
                 order.Add(group);
             }
             for (var t = face.FirstTriangle; t < face.FirstTriangle + face.TriangleCount; t++)
-                group.Add(t);
+                group.Triangles.Add(t);
         }
         foreach (var group in order)
-            AddFace(faces, part, placed, group);
+            AddFace(faces, part, placed, group.Triangles, group.IsRound);
     }
 
-    private static void AddFace(List<FrontFace> faces, int part, Placed placed, List<int> triangles)
+    private static void AddFace(List<FrontFace> faces, int part, Placed placed, List<int> triangles, bool isRound)
     {
         var (nearest, farthest) = (double.PositiveInfinity, double.NegativeInfinity);
         var outline = new OutlineBuilder();
@@ -63,7 +63,7 @@ internal static class FrontFaces
         }
         var loops = outline.Loops();
         if (loops.Count > 0)
-            faces.Add(new(part, loops, nearest, farthest, Span2.Around(loops.SelectMany(loop => loop))));
+            faces.Add(new(part, loops, nearest, farthest, Span2.Around(loops.SelectMany(loop => loop)), isRound));
     }
 
     private static Vec3 World(Placed placed, int vertex) => placed.Frame.ToWorld(placed.Solid.Vertices[vertex]);

@@ -27,7 +27,7 @@ internal sealed class FrontGaps
     private FrontGaps(Piece piece, IReadOnlyList<FrontFace> faces)
     {
         _piece = piece;
-        _facesOfPart = faces.ToLookup(face => face.Part);
+        _facesOfPart = faces.Where(face => !face.IsRound).ToLookup(face => face.Part);
         _depthOfPart = [.. piece.Parts.Select(part => DepthOf(part.Placed))];
         for (var i = 0; i < piece.Parts.Count; i++)
             _partIndex.TryAdd(piece.Parts[i].Id, i);
@@ -65,7 +65,10 @@ internal sealed class FrontGaps
             foreach (var face in faces)
                 walk.AddFront(face);
             foreach (var face in neighbours)
-                walk.AddNeighbour(face);
+            {
+                if (IsBeside(face.Bounds, bounds, side))
+                    walk.AddNeighbour(face);
+            }
             var steps = walk.Steps(reach);
             if (steps.Count == 0 || IsListedBefore(steps, index))
                 continue;
@@ -130,6 +133,23 @@ internal sealed class FrontGaps
 
     private static bool IsWithin(Span2 a, Span2 b, double reach) =>
         a.MinX <= b.MaxX + reach && a.MaxX >= b.MinX - reach && a.MinZ <= b.MaxZ + reach && a.MaxZ >= b.MinZ - reach;
+
+    /// <summary>True where something of a face lies past the near edge of a front on one side, along its length.</summary>
+    private static bool IsBeside(Span2 face, Span2 front, Direction side)
+    {
+        var isAlong =
+            side.Axis() == Axis.X
+                ? face.MinZ < front.MaxZ && face.MaxZ > front.MinZ
+                : face.MinX < front.MaxX && face.MaxX > front.MinX;
+        return isAlong
+            && side switch
+            {
+                Direction.Left => face.MinX < front.MinX,
+                Direction.Right => face.MaxX > front.MaxX,
+                Direction.Up => face.MaxZ > front.MaxZ,
+                _ => face.MinZ < front.MinZ,
+            };
+    }
 
     /// <summary>True where most of the gap lies against a front whose own gaps are listed already.</summary>
     private bool IsListedBefore(List<GapStep> steps, int index)

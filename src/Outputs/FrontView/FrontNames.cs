@@ -28,16 +28,43 @@ internal sealed class FrontNames(SvgWriter svg, View view, Piece piece, LabelFie
                 $"{piece.Format.Write(piece.Grid.ToLength(bounds.Width))} × "
                 + piece.Format.Write(piece.Grid.ToLength(bounds.Height));
             var lines = TextWidth.Wrapped(PlainText.Shortened(name, 200), NameSize, room, 2);
-            // The name and the size, or the size alone, or nothing.
-            if (!TryDraw(area, [.. lines, size], room))
-                TryDraw(area, [size], room);
+            string[] broken = [.. size.Split(" × ").Select((side, i) => i == 0 ? $"{side} ×" : side)];
+            // The name and the size, or the name alone, or the size alone, or nothing.
+            _ =
+                TryDraw(area, lines, [size], room)
+                || TryDraw(area, lines, broken, room)
+                || TryDraw(area, lines, [], room)
+                || TryDraw(area, [], [size], room);
         }
     }
 
-    private bool TryDraw(Area front, IReadOnlyList<string> lines, double room)
+    /// <summary>Letters old carcases as what they are.</summary>
+    public void DrawKept(IReadOnlyDictionary<string, Span2> partBounds)
     {
+        foreach (var group in piece.Groups.Where(group => group.Kind == GroupKind.KeptCarcase))
+        {
+            var bounds = piece
+                .Parts.Where(part =>
+                    string.Equals(part.Group, group.Id, StringComparison.Ordinal) && partBounds.ContainsKey(part.Id)
+                )
+                .Select(part => partBounds[part.Id])
+                .ToList();
+            if (bounds.Count == 0)
+                continue;
+            var area = view.ToPaper(bounds.Aggregate(Span2.Around));
+            var room = area.Width - (2 * Margin);
+            var name = PlainText.Apart(PlainText.Shortened(group.Name, 200));
+            TryDraw(area, TextWidth.Wrapped($"{name}, kept as found", NameSize, room, 2), [], room);
+        }
+    }
+
+    private bool TryDraw(Area front, List<string> name, IReadOnlyList<string> size, double room)
+    {
+        string[] lines = [.. name, .. size];
+        if (lines.Length == 0)
+            return false;
         var width = lines.Max(line => TextWidth.Of(line, NameSize));
-        var height = lines.Count * LineHeight;
+        var height = lines.Length * LineHeight;
         if (width > room || height > front.Height - Margin)
             return false;
         double[] heights = [0.5, 0.42, 0.58, 0.34, 0.66];
@@ -47,10 +74,10 @@ internal sealed class FrontNames(SvgWriter svg, View view, Piece piece, LabelFie
         if (!field.TryTake(places, place => place, out var chosen))
             return false;
         svg.Rect(chosen.Grown(0.3), ("fill", Ink.White));
-        for (var i = 0; i < lines.Count; i++)
+        for (var i = 0; i < lines.Length; i++)
         {
             var at = new PaperPoint(chosen.Centre.X, chosen.Top + ((i + 0.78) * LineHeight));
-            var isSize = i == lines.Count - 1;
+            var isSize = i >= name.Count;
             svg.Text(
                 lines[i],
                 at,

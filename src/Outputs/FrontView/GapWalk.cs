@@ -17,6 +17,7 @@ internal sealed class GapWalk(Direction side)
     private readonly int _sign = side.Sign();
     private readonly List<Edge> _front = [];
     private readonly List<(int Part, List<Edge> Edges)> _neighbours = [];
+    private readonly List<Edge> _crossed = [];
 
     public void AddFront(FrontFace face) => _front.AddRange(Edges(face));
 
@@ -56,15 +57,14 @@ internal sealed class GapWalk(Direction side)
         var (nearest, to, part) = (reach, default(Edge), -1);
         foreach (var (neighbour, edges) in _neighbours)
         {
-            var crossed = edges.Where(edge => edge.Spans(start, end)).OrderBy(edge => edge.OutAt(middle)).ToList();
-            for (var i = 0; i + 1 < crossed.Count; i += 2)
+            Crossings(edges, start, end, middle);
+            for (var i = 0; i + 1 < _crossed.Count; i += 2)
             {
-                if (crossed[i + 1].OutAt(middle) <= from.OutAt(middle))
+                if (_crossed[i + 1].OutAt(middle) <= from.OutAt(middle))
                     continue; // it lies behind this edge
-                var gap = crossed[i].OutAt(middle) - from.OutAt(middle);
-                if (gap > nearest)
-                    break;
-                (nearest, to, part) = (gap, crossed[i], neighbour);
+                var gap = _crossed[i].OutAt(middle) - from.OutAt(middle);
+                if (gap <= nearest)
+                    (nearest, to, part) = (gap, _crossed[i], neighbour);
                 break;
             }
         }
@@ -82,6 +82,18 @@ internal sealed class GapWalk(Direction side)
                 ToView(to.OutAt(end), end)
             )
         );
+    }
+
+    /// <summary>The edges that a look straight out crosses, nearest first: into a board, out of it, and so on.</summary>
+    private void Crossings(List<Edge> edges, double start, double end, double middle)
+    {
+        _crossed.Clear();
+        foreach (var edge in edges)
+        {
+            if (edge.Spans(start, end))
+                _crossed.Add(edge);
+        }
+        _crossed.Sort((a, b) => a.OutAt(middle).CompareTo(b.OutAt(middle)));
     }
 
     private List<Edge> Edges(FrontFace face)

@@ -43,7 +43,8 @@ internal sealed class OutlineBuilder
         return loops;
     }
 
-    private void AddEdge(Vec2 from, Vec2 to)
+    /// <summary>Adds one edge; it and its opposite take each other away.</summary>
+    public void AddEdge(Vec2 from, Vec2 to)
     {
         if (from == to)
             return;

@@ -25,47 +25,70 @@ internal sealed class SizeLines(SvgWriter svg, View view, Piece piece, Span2 bou
         var offset = FirstLine;
         if (IsChain(levels))
         {
-            for (var i = 1; i < levels.Count; i++)
-                Upright(levels[i - 1], levels[i], offset, extendsFrom: i == 1);
+            Chain(levels, offset, Upright);
             offset += NextLine;
         }
-        Upright(bounds.MinZ, bounds.MaxZ, offset, extendsFrom: true);
+        Chain([bounds.MinZ, bounds.MaxZ], offset, Upright);
         offset = FirstLine;
         if (IsChain(bays))
         {
-            for (var i = 1; i < bays.Count; i++)
-                Level(bays[i - 1], bays[i], offset, extendsFrom: i == 1);
+            Chain(bays, offset, Level);
             offset += NextLine;
         }
-        Level(bounds.MinX, bounds.MaxX, offset, extendsFrom: true);
+        Chain([bounds.MinX, bounds.MaxX], offset, Level);
         svg.End();
+    }
+
+    /// <summary>
+    /// Dimensions one step after the other on one line. A step too short for arrows of its own is pointed at by those of
+    /// its neighbours; where a neighbour is short too, or there is none, an arrow comes from outside.
+    /// </summary>
+    private void Chain(IReadOnlyList<double> ends, double offset, Action<double, double, double, ArrowEnds> draw)
+    {
+        for (var i = 1; i < ends.Count; i++)
+        {
+            var isLong = IsLong(i);
+            draw(
+                ends[i - 1],
+                ends[i],
+                offset,
+                new(
+                    Inside: isLong,
+                    OutsideBefore: !isLong && (i == 1 || !IsLong(i - 1)),
+                    OutsideAfter: !isLong && (i == ends.Count - 1 || !IsLong(i + 1)),
+                    ExtendsBefore: i == 1
+                )
+            );
+        }
+
+        bool IsLong(int step) => (ends[step] - ends[step - 1]) * view.MmPerUnit >= Arrow.RoomForTwo;
     }
 
     private static bool IsChain(IReadOnlyList<double> steps) => steps.Count is > 2 and <= MostSteps;
 
     /// <summary>A width, under the piece.</summary>
-    private void Level(double from, double to, double offset, bool extendsFrom)
+    private void Level(double from, double to, double offset, ArrowEnds arrows)
     {
         var bottom = view.ToPaper(bounds).Bottom;
         var (a, b) = (view.ToPaper(from, bounds.MinZ).X, view.ToPaper(to, bounds.MinZ).X);
         var y = bottom + offset;
-        if (extendsFrom)
+        if (arrows.ExtendsBefore)
             svg.Line(new(a, bottom + OffTheEdge), new(a, y + PastTheLine));
         svg.Line(new(b, bottom + OffTheEdge), new(b, y + PastTheLine));
-        Arrow.Between(svg, new(a, y), new(b, y), Ink.Black);
+        Arrow.Between(svg, new(a, y), new(b, y), Ink.Black, arrows);
         Write(from, to, new((a + b) / 2, y - TextOverLine), b - a, isUpright: false);
     }
 
     /// <summary>A height, left of the piece, read from the right.</summary>
-    private void Upright(double from, double to, double offset, bool extendsFrom)
+    private void Upright(double from, double to, double offset, ArrowEnds arrows)
     {
         var left = view.ToPaper(bounds).Left;
         var (a, b) = (view.ToPaper(bounds.MinX, from).Y, view.ToPaper(bounds.MinX, to).Y);
         var x = left - offset;
-        if (extendsFrom)
+        if (arrows.ExtendsBefore)
             svg.Line(new(left - OffTheEdge, a), new(x - PastTheLine, a));
         svg.Line(new(left - OffTheEdge, b), new(x - PastTheLine, b));
-        Arrow.Between(svg, new(x, a), new(x, b), Ink.Black);
+        Arrow.Between(svg, new(x, a), new(x, b), Ink.Black, arrows);
         Write(from, to, new(x - TextOverLine, (a + b) / 2), a - b, isUpright: true);
     }
 
@@ -73,13 +96,13 @@ internal sealed class SizeLines(SvgWriter svg, View view, Piece piece, Span2 bou
     {
         var text = piece.Format.Write(piece.Grid.ToLength(to - from));
         var width = TextWidth.Of(text, TextSize);
-        // A figure wider than its own step is turned out of the line, to the side where the arrows leave room.
-        if (width <= room - 1 || !isUpright)
-        {
+        if (width <= room - 1)
             Text(text, at, isUpright);
-            return;
-        }
-        Text(text, at.Moved(-0.9, TextSize * Lettering.HalfFigure), isUpright: false, Anchor.End);
+        // A figure wider than its own step stands beside the step: left of its line, or past its end.
+        else if (isUpright)
+            Text(text, at.Moved(-0.9, TextSize * Lettering.HalfFigure), isUpright: false, Anchor.End);
+        else
+            Text(text, at.Moved((room / 2) + PastTheLine, 0), isUpright: false, Anchor.Start);
     }
 
     private void Text(string text, PaperPoint at, bool isUpright, Anchor anchor = Anchor.Middle) =>

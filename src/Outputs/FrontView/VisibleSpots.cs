@@ -33,6 +33,13 @@ internal sealed class VisibleSpots(
             yield return new((bounds.MinX + bounds.MaxX) / 2, (bounds.MinZ + bounds.MaxZ) / 2);
     }
 
+    /// <summary>The box around a part as it lies in the front view; null where nothing of it looks to the front.</summary>
+    public Span2? BoundsOf(string partId) => partBounds.TryGetValue(partId, out var bounds) ? bounds : null;
+
+    /// <summary>True where some spot of a part can be seen.</summary>
+    public bool IsSeen(string partId) =>
+        Of(partId).Take(1).Any(spot => string.Equals(PartAt(spot), partId, StringComparison.Ordinal));
+
     private string PartAt(Vec2 spot)
     {
         for (var i = backToFront.Count - 1; i >= 0; i--)
