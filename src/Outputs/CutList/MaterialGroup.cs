@@ -17,7 +17,7 @@ internal sealed record MaterialGroup(
     IReadOnlyList<string> Totals
 )
 {
-    /// <summary>Sorted as a maker walks through the rack: timber, sheets, glass; of each what there is most of first.</summary>
+    /// <summary>Sorted as a maker walks through the rack: timber, sheets, glass, edging; of each what there is most of first.</summary>
     public static IEnumerable<MaterialGroup> Of(IEnumerable<PartsRow> rows, LengthFormat format) =>
         rows.GroupBy(row =>
                 (
@@ -27,7 +27,8 @@ internal sealed record MaterialGroup(
                     row.First.Thickness.Length
                 )
             )
-            .OrderBy(group => group.Key.Kind)
+            .OrderBy(group => group.All(IsEdging))
+            .ThenBy(group => group.Key.Kind)
             .ThenByDescending(group => group.Sum(row => row.Quantity * row.VolumeCubicMm))
             .Select(group => Of([.. group], format));
 
@@ -54,7 +55,7 @@ internal sealed record MaterialGroup(
     {
         yield return string.Create(CultureInfo.InvariantCulture, $"{quantity} {(quantity == 1 ? "part" : "parts")}");
         var material = rows[0].First.Material;
-        if (rows.TrueForAll(row => row.Roles.All(role => role == Role.Edging)))
+        if (rows.TrueForAll(IsEdging))
         {
             yield return Amounts.Run(
                 rows.Sum(row => row.Quantity * row.First.Length.Length.ToMillimetres()),
@@ -73,6 +74,8 @@ internal sealed record MaterialGroup(
         }
         yield return Amounts.Mass(rows.Sum(row => row.Quantity * row.MassKg), format.Unit);
     }
+
+    private static bool IsEdging(PartsRow row) => row.Roles.All(role => role == Role.Edging);
 
     private static Rational BoardFeetOf(List<PartsRow> rows) =>
         rows.Aggregate(

@@ -19,6 +19,9 @@ internal sealed class FindingMarks(
     private const double TextSize = 2.6;
     private const double NearEnoughMm = 2;
 
+    /// <summary>Paper around a spot that its dot and arrows take, in millimetres.</summary>
+    private const double RoomOfSpot = 2.5;
+
     /// <summary>How far signs may stand from the spot they mark, nearest first.</summary>
     private static readonly double[] SignDistances = [6, 9, 13, 18, 24, 32, 42];
 
@@ -60,6 +63,8 @@ internal sealed class FindingMarks(
         {
             if (gap is not null)
                 Hatch(finding, gap);
+            else if (finding.Where is { } where && IsFinite(where))
+                field.Take(Area.Around(Paper(where.From), Paper(where.To)).Grown(RoomOfSpot));
         }
         foreach (var (number, finding, gap) in marks)
         {
@@ -165,7 +170,6 @@ internal sealed class FindingMarks(
         {
             Arrow.Between(svg, from, to, ink);
         }
-        field.Take(area.Grown(0.5));
         var spot = area.Centre;
         var text = finding.Measured is MeasuredLength or MeasuredRange ? Figure(finding.Measured) : "";
         var width = Sign.Size + (text.Length > 0 ? 0.8 + TextWidth.Of(text, TextSize, bold: true) : 0);

@@ -94,7 +94,10 @@ internal sealed class FrontDrawing
         PieceLines.Draw(svg, view, _piece, _backToFront);
         SwingMarks.Draw(svg, view, _fronts);
         new SizeLines(svg, view, _piece, Bounds).Draw(_heights, _widths);
-        var labels = new GapLabels(svg, view, _piece.Format, field, _fronts);
+        var frontAreas = new AreaIndex();
+        foreach (var (_, bounds) in _fronts)
+            frontAreas.Add(view.ToPaper(bounds));
+        var labels = new GapLabels(svg, view, _piece.Format, field, frontAreas);
         var spots = new VisibleSpots(_piece, _backToFront, _partBounds);
         var dimensioned = new FindingMarks(svg, view, _piece, field, labels, spots).Draw(_report.Findings, _gaps);
         var names = new FrontNames(svg, view, _piece, field);

@@ -7,13 +7,7 @@ namespace Dryfit.Outputs.FrontView;
 /// Dimensions the gaps around doors and drawers where they are: two small arrows point at the gap from both sides, and
 /// the figure stands at the tail of one of them.
 /// </summary>
-internal sealed class GapLabels(
-    SvgWriter svg,
-    View view,
-    LengthFormat format,
-    LabelField field,
-    IReadOnlyList<(Front Front, Span2 Bounds)> fronts
-)
+internal sealed class GapLabels(SvgWriter svg, View view, LengthFormat format, LabelField field, AreaIndex fronts)
 {
     /// <summary>Places along an edge, the best first: the middle of a hinge edge belongs to the point of the swing mark.</summary>
     private static readonly double[] Spots = [0.5, 0.3, 0.7, 0.4, 0.6, 0.2, 0.8, 0.12, 0.88];
@@ -58,14 +52,12 @@ internal sealed class GapLabels(
                 GapTag tag = inside
                     ? new(onFront, onOther, gap.Side.Opposite(), width, height)
                     : new(onOther, onFront, gap.Side, width, height);
-                if (inside || !LiesOnAFront(tag.Tag))
+                // A figure on another front would be read as that one's.
+                if (inside || !fronts.Touches(tag.Tag))
                     yield return tag;
             }
         }
     }
-
-    /// <summary>A figure on another front would be read as that one's.</summary>
-    private bool LiesOnAFront(Area tag) => fronts.Any(front => view.ToPaper(front.Bounds).Touches(tag));
 
     /// <summary>The two points across a gap at a share of its length.</summary>
     private (PaperPoint OnFront, PaperPoint OnOther) At(FrontGap gap, double share)

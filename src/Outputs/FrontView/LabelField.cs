@@ -6,17 +6,11 @@ internal sealed class LabelField(Area paper)
 {
     private const double Air = 0.4;
 
-    private readonly List<Area> _taken = [];
+    private readonly AreaIndex _taken = new();
 
     public void Take(Area area) => _taken.Add(area);
 
-    public bool IsFree(Area area)
-    {
-        if (!paper.Holds(area))
-            return false;
-        var wide = area.Grown(Air);
-        return !_taken.Exists(taken => taken.Touches(wide));
-    }
+    public bool IsFree(Area area) => paper.Holds(area) && !_taken.Touches(area.Grown(Air));
 
     /// <summary>Takes the first of some places that is free; false where none is.</summary>
     public bool TryTake<T>(IEnumerable<T> places, Func<T, Area> areaOf, out T chosen)

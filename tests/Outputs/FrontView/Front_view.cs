@@ -225,6 +225,54 @@ public class Front_view
     }
 
     [Fact]
+    public void A_wall_of_a_thousand_drawers_letters_only_the_gaps_that_have_room()
+    {
+        var sketch = new Sketch("Wall of drawers").Group("case", GroupKind.Carcase);
+        for (var i = 0; i < 1000; i++)
+        {
+            var (x, z) = (i % 40 * 102, i / 40 * 62);
+            var id = $"case/drawer-{i}";
+            sketch
+                .Group(id, GroupKind.Drawer, $"drawer {i}", "case")
+                .Board($"{id}/front", Role.DrawerFront, (x, 0, z), (x + 100, 18, z + 60), group: id)
+                .Front(id, "none", Motion.SlidesOut, [$"{id}/front"], Hang.Overlay);
+        }
+        var texts = Texts(Draw(sketch.Build(), Cupboards.ReportOf()));
+        Assert.Contains(texts, text => text.Contains("Gaps without room for a figure: 2 (", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Edging_is_drawn_as_one_board_with_its_panel()
+    {
+        var sketch = new Sketch()
+            .Board("panel", Role.DoorSlab, (2, 0, 2), (498, 18, 698))
+            .Board("top strip", Role.Edging, (2, 0, 698), (498, 18, 700))
+            .Board("bottom strip", Role.Edging, (2, 0, 0), (498, 18, 2))
+            .Board("left strip", Role.Edging, (0, 0, 0), (2, 18, 700))
+            .Board("right strip", Role.Edging, (498, 0, 0), (500, 18, 700));
+        foreach (var strip in (string[])["top strip", "bottom strip", "left strip", "right strip"])
+            sketch.Joint(JointKind.Edged, "panel", strip);
+        var drawing = Draw(sketch.Build(), Cupboards.ReportOf());
+        Assert.Contains("1:5", Texts(drawing));
+        var door = Path(drawing, "panel");
+        Assert.Equal(4, Points(door).Count);
+        Assert.Equal(100, Box(door).Width, 0.001);
+        Assert.Equal(140, Box(door).Height, 0.001);
+        Assert.DoesNotContain(drawing.Descendants(Svg + "title"), title => title.Value == "top strip");
+    }
+
+    [Fact]
+    public void Carcases_side_by_side_are_dimensioned_in_a_chain()
+    {
+        var sketch = new Sketch().Group("left", GroupKind.Carcase).Group("right", GroupKind.Carcase);
+        sketch.Board("left/side", Role.Side, (0, 0, 0), (600, 18, 700), group: "left");
+        sketch.Board("right/side", Role.Side, (603, 0, 0), (1500, 18, 700), group: "right");
+        var texts = Texts(Draw(sketch.Build(), Cupboards.ReportOf()));
+        foreach (var size in (string[])["600", "3", "897", "1500", "700"])
+            Assert.Contains(size, texts);
+    }
+
+    [Fact]
     public void A_piece_without_parts_gives_an_empty_sheet_that_says_so()
     {
         var texts = Texts(Draw(new Sketch().Build(), Cupboards.ReportOf()));

@@ -18,6 +18,7 @@ internal sealed class Sketch
     private readonly List<Group> _groups;
     private readonly List<Front> _fronts = [];
     private readonly List<Opening> _openings = [];
+    private readonly List<Joint> _joints = [];
 
     public Sketch(string name = "Test piece")
     {
@@ -102,6 +103,13 @@ internal sealed class Sketch
         return this;
     }
 
+    public Sketch Joint(JointKind kind, string receives, string enters)
+    {
+        var id = $"joint-{_joints.Count + 1}";
+        _joints.Add(new(id, kind, receives, enters, Direction.Left, default, default, Glued: true, Somewhere));
+        return this;
+    }
+
     public Piece Build() =>
         new()
         {
@@ -110,7 +118,7 @@ internal sealed class Sketch
             Grid = Grid,
             Groups = _groups,
             Parts = _parts,
-            Joints = [],
+            Joints = _joints,
             Hardware = Hardware,
             Openings = _openings,
             Fronts = _fronts,
