@@ -118,11 +118,16 @@ internal sealed class FindingMarks(
 
     private void Hatch(Finding finding, FrontGap gap)
     {
-        foreach (var course in gap.Courses)
+        foreach (var stretch in Stretches(gap.Courses))
         {
+            var corners = stretch
+                .SelectMany(course => (Vec2[])[course.FrontStart, course.FrontEnd])
+                .Concat(
+                    stretch.AsEnumerable().Reverse().SelectMany(course => (Vec2[])[course.OtherEnd, course.OtherStart])
+                )
+                .Select(view.ToPaper);
             svg.Path(
-                $"M{view.ToPaper(course.FrontStart)}L{view.ToPaper(course.FrontEnd)}"
-                    + $"L{view.ToPaper(course.OtherEnd)}L{view.ToPaper(course.OtherStart)}Z",
+                $"M{string.Join('L', corners)}Z",
                 "",
                 ("fill", $"url(#{HatchId(finding.Kind.Severity)})"),
                 ("stroke", Ink.Of(finding.Kind.Severity))
@@ -130,14 +135,27 @@ internal sealed class FindingMarks(
         }
     }
 
+    /// <summary>Courses that go on without a step, together.</summary>
+    private static List<List<GapCourse>> Stretches(IReadOnlyList<GapCourse> courses)
+    {
+        var stretches = new List<List<GapCourse>>();
+        foreach (var course in courses)
+        {
+            if (stretches.Count > 0 && stretches[^1][^1].GoesOnIn(course))
+                stretches[^1].Add(course);
+            else
+                stretches.Add([course]);
+        }
+        return stretches;
+    }
+
     private void Dimension(int number, Finding finding, FrontGap gap)
     {
         var ink = Ink.Of(finding.Kind.Severity);
         var text = GapLabels.Text(gap, piece.Format);
         var width = Sign.Size + 0.8 + TextWidth.Of(text, TextSize, bold: true);
-        var tags = labels.Tags(gap, width, Sign.Size).ToList();
-        if (!field.TryTake(tags, tag => tag.Box, out var chosen))
-            chosen = tags[0]; // a stop is shown, come what may
+        if (!field.TryTake(labels.Tags(gap, width, Sign.Size, mayLeaveFront: true), tag => tag.Box, out var chosen))
+            chosen = labels.TagWithoutRoom(gap, width, Sign.Size); // a finding is shown, come what may
         foreach (var course in gap.Courses)
             field.Take(Area.Around(view.ToPaper(course.FrontStart), view.ToPaper(course.OtherEnd)));
         chosen.Draw(

@@ -95,9 +95,13 @@ internal sealed class FrontDrawing
         SwingMarks.Draw(svg, view, _fronts);
         new SizeLines(svg, view, _piece, Bounds).Draw(_heights, _widths);
         var frontAreas = new AreaIndex();
-        foreach (var (_, bounds) in _fronts)
+        var boundsOfGroup = new Dictionary<string, Span2>(StringComparer.Ordinal);
+        foreach (var (front, bounds) in _fronts)
+        {
             frontAreas.Add(view.ToPaper(bounds));
-        var labels = new GapLabels(svg, view, _piece.Format, field, frontAreas);
+            boundsOfGroup.TryAdd(front.Group, bounds);
+        }
+        var labels = new GapLabels(svg, view, _piece.Format, field, frontAreas, boundsOfGroup);
         var spots = new VisibleSpots(_piece, _backToFront, _partBounds);
         var dimensioned = new FindingMarks(svg, view, _piece, field, labels, spots).Draw(_report.Findings, _gaps);
         var names = new FrontNames(svg, view, _piece, field);

@@ -19,4 +19,7 @@ internal sealed record FrontGap(
 );
 
 /// <summary>A straight stretch of a gap: its two ends on the front and the two ends opposite, in grid units.</summary>
-internal readonly record struct GapCourse(Vec2 FrontStart, Vec2 FrontEnd, Vec2 OtherStart, Vec2 OtherEnd);
+internal readonly record struct GapCourse(Vec2 FrontStart, Vec2 FrontEnd, Vec2 OtherStart, Vec2 OtherEnd)
+{
+    public bool GoesOnIn(GapCourse next) => FrontEnd == next.FrontStart && OtherEnd == next.OtherStart;
+}

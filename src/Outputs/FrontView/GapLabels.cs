@@ -7,7 +7,14 @@ namespace Dryfit.Outputs.FrontView;
 /// Dimensions the gaps around doors and drawers where they are: two small arrows point at the gap from both sides, and
 /// the figure stands at the tail of one of them.
 /// </summary>
-internal sealed class GapLabels(SvgWriter svg, View view, LengthFormat format, LabelField field, AreaIndex fronts)
+internal sealed class GapLabels(
+    SvgWriter svg,
+    View view,
+    LengthFormat format,
+    LabelField field,
+    AreaIndex fronts,
+    IReadOnlyDictionary<string, Span2> bounds
+)
 {
     /// <summary>Places along an edge, the best first: the middle of a hinge edge belongs to the point of the swing mark.</summary>
     private static readonly double[] Spots = [0.5, 0.3, 0.7, 0.4, 0.6, 0.2, 0.8, 0.12, 0.88];
@@ -39,8 +46,10 @@ internal sealed class GapLabels(SvgWriter svg, View view, LengthFormat format, L
     }
 
     /// <summary>Places where a tag of some width and height may stand at a gap, the best first.</summary>
-    public IEnumerable<GapTag> Tags(FrontGap gap, double width, double height)
+    /// <param name="mayLeaveFront">True for tags that nobody takes for another gap's: a finding's, with its sign.</param>
+    public IEnumerable<GapTag> Tags(FrontGap gap, double width, double height, bool mayLeaveFront = false)
     {
+        var front = view.ToPaper(bounds[gap.Front.Group]);
         var isHingeEdge =
             (gap.Front.Motion == Motion.TurnsOnLeftEdge && gap.Side == Direction.Left)
             || (gap.Front.Motion == Motion.TurnsOnRightEdge && gap.Side == Direction.Right);
@@ -52,11 +61,18 @@ internal sealed class GapLabels(SvgWriter svg, View view, LengthFormat format, L
                 GapTag tag = inside
                     ? new(onFront, onOther, gap.Side.Opposite(), width, height)
                     : new(onOther, onFront, gap.Side, width, height);
-                // A figure on another front would be read as that one's.
-                if (inside || !fronts.Touches(tag.Tag))
+                // A figure across an edge, or on another front, would be read as another gap's.
+                if (inside ? mayLeaveFront || front.Holds(tag.Tag) : !fronts.Touches(tag.Tag))
                     yield return tag;
             }
         }
+    }
+
+    /// <summary>The tag in the middle of a gap, whatever it lies on.</summary>
+    public GapTag TagWithoutRoom(FrontGap gap, double width, double height)
+    {
+        var (onFront, onOther) = At(gap, Spots[0]);
+        return new(onFront, onOther, gap.Side.Opposite(), width, height);
     }
 
     /// <summary>The two points across a gap at a share of its length.</summary>
