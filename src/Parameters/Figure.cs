@@ -36,8 +36,11 @@ public sealed record Figure(Quantity Quantity, Reason Reason)
     public static Figure operator -(Figure a, Figure b) =>
         new(new(a.Quantity.Magnitude - b.Quantity.Magnitude, SameDimension(a, b)), new SumReason(a, b, Negated: true));
 
+    /// <summary>A multiple; once a figure is the figure itself.</summary>
     public static Figure operator *(Figure a, Rational factor) =>
-        new(a.Quantity with { Magnitude = a.Quantity.Magnitude * factor }, new TimesReason(a, factor));
+        factor == Rational.One
+            ? a
+            : new(a.Quantity with { Magnitude = a.Quantity.Magnitude * factor }, new TimesReason(a, factor));
 
     public static Figure operator *(Rational factor, Figure a) => a * factor;
 

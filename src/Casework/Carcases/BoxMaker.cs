@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Joinery;
+using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 
@@ -39,9 +40,9 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
         var frontBaseZ = baseZ + (toe?.Height.Length ?? Length.Zero);
         var frontHeight = Less(sideLength, toe?.Height).As("front height");
         // With a face frame the bottom lies flush with the upper edge of the bottom rail.
-        var bottomUp = plan.Face is null ? null : plan.Face.Rail - _thickness;
-        var bottomZ = frontBaseZ + (bottomUp?.Length ?? Length.Zero);
-        var insideHeight = (Less(frontHeight, bottomUp) - _thickness - _thickness).As("inside height");
+        var floorUp = plan.Face?.Rail ?? _thickness;
+        var bottomZ = frontBaseZ + floorUp.Length - _thickness.Length;
+        var insideHeight = (frontHeight - floorUp - _thickness).As("inside height");
         var flatWidth = (plan.Back?.Set == BackSet.Rabbeted ? sideWidth - plan.Back.Material.Thickness : sideWidth).As(
             "width to the back"
         );
@@ -65,7 +66,8 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
                     Direction.Up,
                     stretcher,
                     rearEdge - stretcher.Length,
-                    topZ - _thickness.Length
+                    topZ - _thickness.Length,
+                    seen: false
                 ),
             ];
         }
@@ -136,20 +138,16 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
                 new(x, frontY, toFloor ? envelope.Min.Z : baseZ)
             );
 
-        PartDraft Flat(string name, Role role, Direction shows, Figure width, Length y, Length z) =>
-            Panels
-                .Make(
-                    piece,
-                    plan,
-                    name,
-                    role,
-                    plan.Body,
-                    Lie.Of(Direction.Right, shows),
-                    FlatLength(insideWidth).As($"{name} length"),
-                    width,
-                    new(envelope.Min.X + _thickness.Length - LetIn, y, z)
-                )
-                .Panel;
+        PartDraft Flat(string name, Role role, Direction shows, Figure width, Length y, Length z, bool seen = true)
+        {
+            var lie = Lie.Of(Direction.Right, shows);
+            var length = FlatLength(insideWidth).As($"{name} length");
+            var at = new Point(envelope.Min.X + _thickness.Length - LetIn, y, z);
+            // An edge that nobody sees gets no edging.
+            return seen
+                ? Panels.Make(piece, plan, name, role, plan.Body, lie, length, width, at).Panel
+                : piece.Board(plan.Group, name, role, plan.Body, lie, length, width, at);
+        }
     }
 
     /// <summary>Length of a flat panel between two uprights: the clear width, and what goes into the dados.</summary>
@@ -167,6 +165,22 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
     private bool GoesToFloor(Direction end) =>
         plan.Stand is LegsPlan legs && !(end == Direction.Left ? legs.AtLeft : legs.AtRight);
 
+    /// <param name="depth">From the front edge of the sides to the toe board.</param>
+    private void RefuseToe(Length depth, PartDraft side)
+    {
+        if (depth > Length.Zero && depth + _thickness.Length <= side.Reckoned.Depth)
+            return;
+        throw new CannotBuildException(
+            new InputError(
+                depth > Length.Zero
+                    ? "The toe space is deeper than the carcase."
+                    : "The toe space is no deeper than the face frame before it.",
+                plan.Group.Source,
+                "a toe depth that ends between the front and the back"
+            )
+        );
+    }
+
     private void ToeSpace(
         ToeSpacePlan toe,
         BandedPanel leftPanel,
@@ -177,6 +191,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
     )
     {
         var depth = toe.Depth.Length - (frontY - plan.Envelope.Min.Y);
+        RefuseToe(depth, leftPanel.Panel);
         foreach (var part in leftPanel.Parts.Concat(rightPanel.Parts))
         {
             part.CutAway(

@@ -136,6 +136,23 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
                     "legs under half of the depth"
                 )
             );
+        if (plan.AtLeft && plan.AtRight && plan.LegWidth.Length * 2 >= width.Length)
+            throw new CannotBuildException(
+                new InputError(
+                    "Two legs are wider than the carcase they should carry.",
+                    owner.Source,
+                    "legs under half of the width"
+                )
+            );
+        var rails = piece.Shop.Length(Rules.StandRailSetback).Length + plan.RailMaterial.Thickness.Length;
+        if (Length.Min(plan.LegDepth.Length, plan.LegWidth.Length) < rails)
+            throw new CannotBuildException(
+                new InputError(
+                    "The legs are thinner than the rails between them and their setback.",
+                    owner.Source,
+                    "legs thicker than the rails and their setback together"
+                )
+            );
         return (
             MakeLeg(group, plan, $"front {end} leg", new(x, envelope.Min.Y, envelope.Min.Z)),
             MakeLeg(group, plan, $"rear {end} leg", new(x, envelope.Max.Y - plan.LegDepth.Length, envelope.Min.Z))

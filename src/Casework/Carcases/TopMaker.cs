@@ -1,5 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Joinery;
+using Dryfit.Measure;
+using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Carcases;
 
@@ -15,12 +17,15 @@ internal static class TopMaker
             Role.Top,
             top.Material,
             Lie.Of(Direction.Right, Direction.Up),
-            (plan.Width + top.Left + top.Right).As("top length"),
-            (plan.Depth + top.Front + top.Back).As("top width"),
+            Over(Over(plan.Width, top.Left), top.Right).As("top length"),
+            Over(Over(plan.Depth, top.Front), top.Back).As("top width"),
             new(envelope.Min.X - top.Left.Length, envelope.Min.Y - top.Front.Length, box.TopZ)
         );
         foreach (var part in box.Closing)
             Screws.Between(piece, part, board, Direction.Down, 4);
         return board;
     }
+
+    /// <summary>With an overhang where there is one: nothing is no term of a sum.</summary>
+    private static Figure Over(Figure size, Figure overhang) => overhang.Length == Length.Zero ? size : size + overhang;
 }

@@ -61,6 +61,7 @@ internal sealed record DrawerSizes
     {
         var above = piece.Shop.Length(Rules.DrawerAbove, "room over the box");
         var height = (site.Height - below - above)
+            .As("room for the box")
             .FloorTo(piece.Shop.Length(Rules.DrawerHeightStep).Length)
             .As("box height");
         NoRoom.Unless(height.Length > Dryfit.Measure.Length.Zero, $"box of the {group.Name}", site, plan.Place);
@@ -78,6 +79,7 @@ internal sealed record DrawerSizes
             room += piece.Shop.Length(Rules.BumperGap, "gap behind the front");
         room -= piece.Shop.Length(Rules.SlideBehind, "room behind the drawer");
         var step = piece.Shop.Length(Rules.SlideStep).Length;
+        room = room.As("room for the slides");
         var slide = plan.SlideLength ?? room.FloorTo(step).As("slide length");
         if (slide.Length > room.Length || slide.Length <= Dryfit.Measure.Length.Zero)
             throw NoRoom.Of(

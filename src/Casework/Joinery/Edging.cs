@@ -60,9 +60,9 @@ internal static class Edging
             holds: holds
         );
         if (ends.Count > 0)
-            panel.FinishedLength = Finished(panel.Length, band, ends.Count).As("finished length");
+            panel.FinishedLength = Finished(panel, length, panel.Length, band, ends.Count).As("finished length");
         if (sides.Count > 0)
-            panel.FinishedWidth = Finished(panel.Width, band, sides.Count).As("finished width");
+            panel.FinishedWidth = Finished(panel, width, panel.Width, band, sides.Count).As("finished width");
         var onEnds = ends.ConvertAll(end => Band(piece, panel, name, bands.Material, end, panel.Width, panel.Extent));
         var covered = ends.Aggregate(panel.Extent, (all, end) => all.Grown(end, band.Length));
         var onSides = sides.ConvertAll(side =>
@@ -92,8 +92,11 @@ internal static class Edging
         return count == 0 ? finished : size.As(name);
     }
 
-    private static Figure Finished(Figure cut, Figure band, int count)
+    /// <summary>The size that was asked for; where the maker cut the panel to other numbers, what comes of those.</summary>
+    private static Figure Finished(PartDraft panel, Figure asked, Figure cut, Figure band, int count)
     {
+        if (!panel.IsAsCut)
+            return asked;
         for (var n = 0; n < count; n++)
             cut += band;
         return cut;

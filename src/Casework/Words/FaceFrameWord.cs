@@ -53,8 +53,8 @@ internal static class FaceFrameWord
             : body;
         return new FacePlan(
             material,
-            fields?.LengthOrNull("stiles", "stile") ?? piece.Shop.Length(Rules.StileWidth, "stile"),
-            fields?.LengthOrNull("rails", "rail") ?? piece.Shop.Length(Rules.FrameRailWidth, "rail"),
+            fields?.LengthOrNull("stiles", "frame stile") ?? piece.Shop.Length(Rules.StileWidth, "frame stile"),
+            fields?.LengthOrNull("rails", "frame rail") ?? piece.Shop.Length(Rules.FrameRailWidth, "frame rail"),
             fields?.LengthOrNull("mullions", "mullion") ?? piece.Shop.Length(Rules.MullionWidth, "mullion"),
             (fields?.Text("joint") ?? piece.Shop.Choice(Rules.FrameJoint)) == "dowels"
         );

@@ -150,13 +150,13 @@ internal static class StandWord
         var (left, right) = (at != "right end", at != "left end");
         if (fields.Map("legs") is not { } legs)
         {
-            var square = fields.Length("legs", "leg");
+            var square = fields.Length("legs", "leg width");
             return new LegsPlan(material, square, square, 1, material, rail, height, left, right);
         }
         var stock = piece.Materials.Get(legs.Text("of")!, legs.PlaceOf("of"));
-        var width = legs.LengthOrNull("width", "leg width") ?? stock.StockWidth ?? stock.Thickness;
+        var width = legs.LengthOrNull("width", "leg width") ?? (stock.StockWidth ?? stock.Thickness).As("leg width");
         var plies = Math.Max(1, legs.Count("plies"));
-        var depth = plies == 1 ? stock.Thickness : (stock.Thickness * plies).As("leg depth");
+        var depth = (stock.Thickness * plies).As("leg depth");
         return new LegsPlan(stock, width, depth, plies, material, rail, height, left, right);
     }
 }

@@ -21,8 +21,17 @@ internal sealed class Sums(Wording wording)
         return blocks;
     }
 
+    /// <summary>A figure that is only another name for a named one has the sum of that: one is not the sum of the other.</summary>
+    private static Figure Renamed(Figure figure)
+    {
+        while (figure.Reason is NamedReason again)
+            figure = again.Of;
+        return figure;
+    }
+
     private void Wait(string name, Figure figure)
     {
+        figure = Renamed(figure);
         if (_seen.Add((name, figure.Quantity)))
             _waiting.Enqueue((name, figure));
     }

@@ -152,7 +152,7 @@ public sealed class DoorSizeTests
         bench.Doors("framed pair");
         var rail = bench["upper left door top rail"];
         Assert.Equal("rail length = door width - stile - stile + groove depth + groove depth", Sums.Of(rail.Length));
-        Assert.Equal("shoulder to shoulder = length - groove depth - groove depth", Sums.Of(rail.ShoulderLength!));
+        Assert.Equal("shoulder to shoulder = rail length - groove depth - groove depth", Sums.Of(rail.ShoulderLength!));
         var panel = bench["upper left door panel"];
         Assert.Equal("panel width = inside width + groove depth + groove depth - play - play", Sums.Of(panel.Width));
         Assert.Equal("panel length = inside height + groove depth + groove depth - play - play", Sums.Of(panel.Length));

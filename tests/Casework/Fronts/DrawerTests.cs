@@ -76,10 +76,7 @@ public sealed class DrawerTests
         bench.Drawer();
         var side = bench["upper drawer 1 left side"];
         Assert.Equal(Exact("5 1/8\""), side.Width.Length);
-        Assert.Equal(
-            "box height = (opening height - room under the box - room over the box) to 1/8 in",
-            Sums.Of(side.Width)
-        );
+        Assert.Equal("box height = (room for the box) to 1/8 in", Sums.Of(side.Width));
     }
 
     [Fact]
