@@ -56,13 +56,10 @@ public static class ErrorText
 
     private static string Painted(string text, string code, bool colour) => colour ? code + text + Plain : text;
 
-    private static string? LineOf(string? sourceText, SourcePlace place)
-    {
-        if (sourceText is null)
-            return null;
-        var lines = SourceLines.Split(sourceText.TrimStart('\uFEFF'));
-        return place.Line >= 1 && place.Line <= lines.Count ? lines[place.Line - 1] : null;
-    }
+    private static string? LineOf(string? sourceText, SourcePlace place) =>
+        sourceText is null
+            ? null
+            : SourceLines.Line(sourceText.StartsWith('\uFEFF') ? sourceText[1..] : sourceText, place.Line);
 
     /// <summary>
     /// The line with its tabs spread, cut where it is too wide, and how many cells of a terminal stand before and under

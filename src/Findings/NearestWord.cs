@@ -6,6 +6,9 @@ public static class NearestWord
     /// <summary>Longer words are names run together or not words at all; comparing them would only cost time.</summary>
     private const int LongestWord = 60;
 
+    /// <summary>No maker has more names than this; a file that does gets its suggestions from the first of them.</summary>
+    private const int MostWords = 1000;
+
     /// <summary>
     /// The nearest of the right words, or null where none is near: at most one slip in three letters. The first wins
     /// where several are equally near.
@@ -17,7 +20,7 @@ public static class NearestWord
         var plain = Plain(written);
         string? best = null;
         var bestSlips = int.MaxValue;
-        foreach (var word in words)
+        foreach (var word in words.Take(MostWords))
         {
             if (word.Length > LongestWord)
                 continue;

@@ -97,7 +97,7 @@ internal sealed class NameTable(Scope scope) : INames
 
     public FormulaFault NoSuch(string name, Stretch at)
     {
-        var nearest = NearestWord.To(name, All);
+        var nearest = scope.IsFull ? null : NearestWord.To(name, All);
         var expected = _order.Count switch
         {
             0 => "a length; no parameters are defined",

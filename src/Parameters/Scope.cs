@@ -181,6 +181,9 @@ public sealed class Scope
 
     internal bool IsRefused(Scalar scalar) => _sites.TryGetValue(scalar, out var site) && site.Refused;
 
+    /// <summary>Further errors are dropped, so nothing need be found out for them.</summary>
+    internal bool IsFull => _errors.Full;
+
     internal void MarkFaulty() => _names.MarkFaulty();
 
     internal void Refuse(Site site, string message, string? expected = null, string? suggestion = null) =>

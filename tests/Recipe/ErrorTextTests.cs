@@ -1,3 +1,4 @@
+using CsCheck;
 using Dryfit.Findings;
 
 namespace Dryfit.Recipe.Tests;
@@ -99,5 +100,19 @@ public sealed class ErrorTextTests
                 ])
                 .Select(e => e.Message)
         );
+    }
+
+    [Fact]
+    public void One_line_is_found_as_splitting_would_find_it()
+    {
+        Gen.Int[0, 3]
+            .Array[0, 12]
+            .Select(picks => string.Concat(picks.Select(p => "a\n\r "[p])))
+            .Sample(text =>
+            {
+                var lines = SourceLines.Split(text);
+                return Enumerable.Range(1, lines.Count).All(n => SourceLines.Line(text, n) == lines[n - 1])
+                    && SourceLines.Line(text, lines.Count + 1) is null;
+            });
     }
 }

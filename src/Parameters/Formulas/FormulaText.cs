@@ -1,4 +1,5 @@
 using Dryfit.Findings;
+using Dryfit.Measure;
 using Superpower.Model;
 
 namespace Dryfit.Parameters.Formulas;
@@ -18,6 +19,11 @@ internal static class FormulaText
             );
             return null;
         }
+        if (PlainNumber(text) is { } number)
+        {
+            fault = null;
+            return number;
+        }
         var tokens = Lexer.Cut(text, out fault);
         fault ??= CheckIfs(tokens);
         if (fault is null && tokens.Count == 0)
@@ -34,6 +40,15 @@ internal static class FormulaText
         fault = FormulaRules.Check(result.Value);
         return fault is null ? result.Value : null;
     }
+
+    /// <summary>Most values are a number and nothing else; they need no grammar.</summary>
+    private static NumberExpression? PlainNumber(string text) =>
+        text.Length > 0
+        && LengthText.StartsNumber(text[0])
+        && LengthText.ReadPrefix(text, 0, out var end, out _) is { } number
+        && end == text.Length
+            ? new NumberExpression(number, text, new(0, end))
+            : null;
 
     private static FormulaFault? CheckIfs(IReadOnlyList<Token<TokenKind>> tokens)
     {

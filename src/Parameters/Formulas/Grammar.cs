@@ -48,17 +48,26 @@ internal static class Grammar
     // "round down (...)" is two words; whether the words are a function's is judged when they are put together.
     private static readonly TokenListParser<TokenKind, Expression> NameOrCall =
         from first in Token.EqualTo(TokenKind.Name)
-        from second in Token.EqualTo(TokenKind.Name).Select(t => (Token<TokenKind>?)t).OptionalOrDefault()
-        from arguments in Arguments.Select(a => ((Expression[], Token<TokenKind>)?)a).OptionalOrDefault()
+        from second in IfNext(TokenKind.Name, Token.EqualTo(TokenKind.Name).Select(t => (Token<TokenKind>?)t))
+        from arguments in IfNext(TokenKind.Open, Arguments.Select(a => ((Expression[], Token<TokenKind>)?)a))
         select NameOrFunction(first, second, arguments);
 
-    private static readonly TokenListParser<TokenKind, Expression> Bare = Number.Or(Word).Or(NameOrCall).Or(Bracketed);
+    private static readonly TokenListParser<TokenKind, Expression> Bare = input =>
+        Next(input) switch
+        {
+            TokenKind.Number => Number(input),
+            TokenKind.Name => NameOrCall(input),
+            TokenKind.Word => Word(input),
+            _ => Bracketed(input),
+        };
 
-    private static readonly TokenListParser<TokenKind, Expression> Value = (
+    private static readonly TokenListParser<TokenKind, Expression> Negated =
         from minus in Token.EqualTo(TokenKind.Minus)
         from of in Bare
-        select (Expression)new NegatedExpression(of, At(minus).To(of.At))
-    ).Or(Bare);
+        select (Expression)new NegatedExpression(of, At(minus).To(of.At));
+
+    private static readonly TokenListParser<TokenKind, Expression> Value = input =>
+        Next(input) == TokenKind.Minus ? Negated(input) : Bare(input);
 
     private static readonly TokenListParser<TokenKind, Expression> Product =
         from first in Value
@@ -95,7 +104,8 @@ internal static class Grammar
         from no in Nested
         select (Expression)new IfExpression(condition, yes, no, At(start).To(no.At));
 
-    private static readonly TokenListParser<TokenKind, Expression> Formula = Chosen.Or(Sum);
+    private static readonly TokenListParser<TokenKind, Expression> Formula = input =>
+        Next(input) == TokenKind.If ? Chosen(input) : Sum(input);
 
     /// <summary>A whole text as one formula.</summary>
     public static TokenListParser<TokenKind, Expression> Whole { get; } = Formula.AtEnd();
@@ -106,10 +116,18 @@ internal static class Grammar
         TokenListParser<TokenKind, Expression> operand
     ) =>
         (
-            from sign in Token.EqualTo(plain).Or(Token.EqualTo(inverse))
+            from sign in Token.Matching<TokenKind>(k => k == plain || k == inverse, "an operator")
             from of in operand
             select new Step(sign.Kind == inverse, of)
         ).Many();
+
+    /// <summary>A parser that is only tried where its first token stands; else it gives nothing and takes nothing.</summary>
+    private static TokenListParser<TokenKind, T?> IfNext<T>(TokenKind first, TokenListParser<TokenKind, T?> parser) =>
+        input => Next(input) == first ? parser(input) : TokenListParserResult.Value(default(T), input, input);
+
+    /// <summary>The kind of the next token, to choose by: a choice that is tried and fails costs more than the rest of the reading.</summary>
+    private static TokenKind? Next(TokenList<TokenKind> input) =>
+        input.IsAtEnd ? null : input.ConsumeToken().Value.Kind;
 
     private static TokenListParser<TokenKind, Condition> Joined(
         TokenListParser<TokenKind, Condition> part,
