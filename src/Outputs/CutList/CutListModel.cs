@@ -23,6 +23,7 @@ internal static class CutListModel
     {
         var names = PartNames.Of(piece);
         var rows = PartsRow.Of(piece);
+        var cuts = new BriefCuts(piece);
         var figure = FrontSvg.Figure(piece, report, FigureWidthMm, FigureHeightMm, out var scale, out var overall);
         var findings = report.Findings.Select((finding, i) => FindingOf(finding, i + 1, piece.Format, names)).ToList();
         var stops = report.Findings.Select(finding =>
@@ -48,9 +49,9 @@ internal static class CutListModel
             ["materials"] = List(
                 MaterialGroup
                     .Of(rows.Where(row => !row.First.IsKept), piece.Format)
-                    .Select(group => MaterialOf(group, piece, names))
+                    .Select(group => MaterialOf(group, piece.Format, names, cuts))
             ),
-            ["kept"] = List(rows.Where(row => row.First.IsKept).Select(row => RowOf(row, piece, names))),
+            ["kept"] = List(rows.Where(row => row.First.IsKept).Select(row => RowOf(row, piece.Format, names, cuts))),
             ["hardware"] = List(HardwareOf(piece, names)),
             ["cautions"] = List(
                 Cautions
@@ -95,15 +96,15 @@ internal static class CutListModel
             ["of"] = check.Of,
         };
 
-    private static ScriptObject MaterialOf(MaterialGroup group, Piece piece, PartNames names) =>
+    private static ScriptObject MaterialOf(MaterialGroup group, LengthFormat format, PartNames names, BriefCuts cuts) =>
         new(StringComparer.Ordinal)
         {
             ["name"] = string.Join(", ", group.Names.Select(PlainText.Apart)),
             ["stuff"] = PlainText.Apart(group.Material.Stuff),
             ["kind"] = Words.Of(group.Material.Kind),
-            ["thickness"] = piece.Format.WriteWithUnit(group.Thickness),
-            ["called"] = group.Material.Called is { } called ? piece.Format.WriteWithUnit(called) : "",
-            ["rows"] = List(group.Rows.Select(row => RowOf(row, piece, names))),
+            ["thickness"] = format.WriteWithUnit(group.Thickness),
+            ["called"] = group.Material.Called is { } called ? format.WriteWithUnit(called) : "",
+            ["rows"] = List(group.Rows.Select(row => RowOf(row, format, names, cuts))),
             ["quantity"] = group.Quantity,
             ["has_shoulders"] = group.Rows.Any(row =>
                 row.First.ShoulderLength is not null || row.First.ShoulderWidth is not null
@@ -114,10 +115,9 @@ internal static class CutListModel
             ["totals"] = string.Join(", ", group.Totals),
         };
 
-    private static ScriptObject RowOf(PartsRow row, Piece piece, PartNames names)
+    private static ScriptObject RowOf(PartsRow row, LengthFormat format, PartNames names, BriefCuts cuts)
     {
         var part = row.First;
-        var format = piece.Format;
         var members = row.Kind.Members.Select(member => names[member.Part.Id]).ToList();
         return new(StringComparer.Ordinal)
         {
@@ -133,7 +133,7 @@ internal static class CutListModel
             ["finished_length"] = part.FinishedLength is { } fl ? format.Write(fl.Length) : "",
             ["finished_width"] = part.FinishedWidth is { } fw ? format.Write(fw.Length) : "",
             ["grain"] = part.Material.HasGrain ? "lengthwise" : "either way",
-            ["cuts"] = List(BriefCuts.Of(part, format).Select(cut => (object)cut)),
+            ["cuts"] = List(cuts.Of(part).Select(cut => (object)cut)),
             ["as_cut"] = part.IsAsCut,
             ["mass"] = Amounts.Mass(row.MassKg, format.Unit),
         };

@@ -69,6 +69,70 @@ public class Cut_list
     }
 
     [Fact]
+    public void What_is_done_to_both_ends_and_faces_is_told_once()
+    {
+        // A rail of 400 x 60 x 18 with a tongue of 10 x 6 at each end: four shoulders of one kind.
+        var sketch = new Sketch()
+            .Board("rail", Role.DoorRail, (0, 0, 0), (400, 18, 60))
+            .Change(
+                "rail",
+                rail =>
+                    rail with
+                    {
+                        Cuts =
+                        [
+                            Square("1", CutKind.Shoulder, (0, 0, 12), (10, 60, 18)),
+                            Square("2", CutKind.Shoulder, (0, 0, 0), (10, 60, 6)),
+                            Square("3", CutKind.Shoulder, (390, 0, 12), (400, 60, 18)),
+                            Square("4", CutKind.Shoulder, (390, 0, 0), (400, 60, 6)),
+                            Square("5", CutKind.Groove, (0, 0, 6), (400, 10, 12)),
+                        ],
+                    }
+            );
+        var page = Write(sketch.Build());
+        Assert.Contains(
+            "<li>4 x shoulder in both faces, 6 deep; 10 long at both ends; full width</li>",
+            page,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(1, Regex.Count(page, "<li>groove in the bottom edge"));
+    }
+
+    [Fact]
+    public void Holes_are_counted_and_pilots_go_with_their_pockets()
+    {
+        var sketch = new Sketch()
+            .Board("rail", Role.FrameRail, (0, 0, 0), (400, 18, 60))
+            .Change(
+                "rail",
+                rail =>
+                    rail with
+                    {
+                        Cuts =
+                        [
+                            Pocket(CutKind.PocketHole, "screw-1", 20, 9),
+                            Pocket(CutKind.Bore, "screw-1", 20, 4),
+                            Pocket(CutKind.PocketHole, "screw-2", 40, 9),
+                            Pocket(CutKind.Bore, "screw-2", 40, 4),
+                        ],
+                    }
+            );
+        var page = Write(sketch.Build());
+        Assert.Contains("<li>2 pocket holes, 9 across, in the right end</li>", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("bore", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Edges_that_get_edging_are_named()
+    {
+        var sketch = new Sketch()
+            .Board("panel", Role.Shelf, (0, 0, 0), (400, 18, 60))
+            .Board("strip", Role.Edging, (0, 0, 60), (400, 18, 62))
+            .Joint(JointKind.Edged, "panel", "strip", Direction.Down);
+        Assert.Contains("<li>edging on the top edge</li>", Write(sketch.Build()), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Timber_is_summed_in_board_feet_where_the_maker_works_in_inches()
     {
         // 3/4 in stock counts as 1 in: 12 in x 48 in is 4 board feet (12 * 48 / 144), common practice.
@@ -173,6 +237,24 @@ public class Cut_list
             CutListHtml.Write(DisplayCupboard.Build(0).Build(), Cupboards.ReportOf()).Value!.Bytes.ToArray();
         Assert.Equal(Bytes(), Bytes());
     }
+
+    private static SquareCut Square(string id, CutKind kind, (int X, int Y, int Z) min, (int X, int Y, int Z) max) =>
+        new(id, kind, null, new(At(min), At(max)));
+
+    private static RoundCut Pocket(CutKind kind, string joint, int y, int diameter) =>
+        new(
+            $"{kind}-{y}",
+            kind,
+            joint,
+            At((400, y, 6)),
+            Direction.Left,
+            Sketch.Mm(diameter),
+            Sketch.Mm(30),
+            TiltDegrees: 15,
+            Leaning: Direction.Down
+        );
+
+    private static Point At((int X, int Y, int Z) mm) => new(Sketch.Mm(mm.X), Sketch.Mm(mm.Y), Sketch.Mm(mm.Z));
 
     private static string Write(Piece piece, Report? report = null)
     {

@@ -103,10 +103,10 @@ internal sealed class Sketch
         return this;
     }
 
-    public Sketch Joint(JointKind kind, string receives, string enters)
+    public Sketch Joint(JointKind kind, string receives, string enters, Direction into = Direction.Left)
     {
         var id = $"joint-{_joints.Count + 1}";
-        _joints.Add(new(id, kind, receives, enters, Direction.Left, default, default, Glued: true, Somewhere));
+        _joints.Add(new(id, kind, receives, enters, into, default, default, Glued: true, Somewhere));
         return this;
     }
 
