@@ -117,9 +117,19 @@ public sealed class PeerTests
                 Write(json, "max", box.Max);
                 break;
             case BoreCut bore:
-                json.WriteString("k", "ngon");
-                json.WriteNumber("n", bore.Segments);
-                json.WriteNumber("r", bore.Radius);
+                // Corners that fall on whole coordinates do so exactly, as they do in the solids.
+                json.WriteString("k", "prism");
+                json.WriteStartArray("poly");
+                for (var i = 0; i < bore.Segments; i++)
+                {
+                    var (sin, cos) = Math.SinCos(2 * Math.PI * i / bore.Segments);
+                    json.WriteStartArray();
+                    json.WriteNumberValue(Math.Round(bore.Radius * cos, 12));
+                    json.WriteNumberValue(Math.Round(bore.Radius * sin, 12));
+                    json.WriteEndArray();
+                }
+
+                json.WriteEndArray();
                 json.WriteNumber("h", bore.Depth);
                 Write(json, bore.Frame);
                 break;
