@@ -33,6 +33,9 @@ for (var i = 0; i < Math.Min(8, solids.Length); i++)
 for (var i = 0; i < solids.Length; i++)
 {
     Console.WriteLine(
-        string.Create(CultureInfo.InvariantCulture, $"{boards[i].Id}\t{solids[i].Volume / 1e18:F5}\t{solids[i].Area / 1e12:F6}\t{solids[i].Triangles.Count / 3}")
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{boards[i].Id}\t{solids[i].Volume / 1e18:F5}\t{solids[i].Area / 1e12:F6}\t{solids[i].Triangles.Count / 3}"
+        )
     );
 }

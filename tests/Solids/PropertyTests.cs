@@ -32,12 +32,20 @@ public sealed class PropertyTests
 
     [Fact]
     public void Mirrored_cuts_give_the_mirrored_solid() =>
+        RandomBoards.Upright.Sample(
+            board => Same(Build(board.Size, board.Cuts), Build(board.Size, Mirrored(board.Cuts, board.Size.X))),
+            iter: 1000
+        );
+
+    // The mirrored place of a tilted cut is rounded anew: what is flush but for that may be so no more.
+    [Fact]
+    public void Mirrored_tilted_cuts_take_as_much() =>
         RandomBoards.Any.Sample(
             board =>
             {
                 var solid = Build(board.Size, board.Cuts);
-                var mirrored = Build(board.Size, [.. board.Cuts.Select(cut => Mirrored(cut, board.Size.X))]);
-                Same(solid, mirrored);
+                var mirrored = Build(board.Size, Mirrored(board.Cuts, board.Size.X));
+                Assert.Equal(solid.Volume, mirrored.Volume, 1e-6);
                 if (solid.Volume > 0)
                 {
                     Assert.Equal(solid.Centroid.X, board.Size.X - mirrored.Centroid.X, 1e-6);
@@ -86,6 +94,8 @@ public sealed class PropertyTests
         Assert.Equal(a.Faces.Count, b.Faces.Count);
         return true;
     }
+
+    private static Cut[] Mirrored(Cut[] cuts, double length) => [.. cuts.Select(cut => Mirrored(cut, length))];
 
     private static Cut Mirrored(Cut cut, double length) =>
         cut switch

@@ -25,6 +25,18 @@ internal sealed class Store<T>
         return Count++;
     }
 
+    /// <summary>Adds so many places at once; the caller fills them.</summary>
+    public Span<T> Extend(int count)
+    {
+        if (Count + count > items.Length)
+        {
+            Array.Resize(ref items, Math.Max(Count + count, Count * 2));
+        }
+
+        Count += count;
+        return items.AsSpan(Count - count, count);
+    }
+
     /// <summary>Sets the count; new places hold <paramref name="fill"/>.</summary>
     public void Resize(int count, T fill)
     {

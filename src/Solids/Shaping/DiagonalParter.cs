@@ -8,12 +8,12 @@ namespace Dryfit.Solids.Shaping;
 /// </summary>
 internal static class DiagonalParter
 {
-    public static void Part(Store<int> triangles, Face[] faces, ref Vec3[] vertices)
+    public static void Part(Store<int> triangles, Store<FaceRow> faces, ref Vec3[] vertices)
     {
         var seen = new Dictionary<(int From, int To), int>();
         var middles = new Dictionary<(int Face, int From, int To), int>();
         var added = new List<Vec3>(vertices);
-        for (var f = 0; f < faces.Length; f++)
+        for (var f = 0; f < faces.Count; f++)
         {
             var inFace = SidesOf(triangles, faces[f]);
             foreach (var (from, to) in inFace)
@@ -31,7 +31,7 @@ internal static class DiagonalParter
         }
 
         // A diagonal seen before the edge it doubles has not been parted yet.
-        for (var f = 0; f < faces.Length; f++)
+        for (var f = 0; f < faces.Count; f++)
         {
             var inFace = SidesOf(triangles, faces[f]);
             foreach (var (from, to) in inFace)
@@ -56,7 +56,7 @@ internal static class DiagonalParter
         }
     }
 
-    private static List<(int From, int To)> SidesOf(Store<int> triangles, Face face)
+    private static List<(int From, int To)> SidesOf(Store<int> triangles, FaceRow face)
     {
         var sides = new List<(int From, int To)>();
         for (var t = face.FirstTriangle; t < face.FirstTriangle + face.TriangleCount; t++)
@@ -72,13 +72,13 @@ internal static class DiagonalParter
 
     private static void Rewrite(
         Store<int> triangles,
-        Face[] faces,
+        Store<FaceRow> faces,
         Dictionary<(int Face, int From, int To), int> middles
     )
     {
         var old = triangles.Span.ToArray();
         triangles.Clear();
-        for (var f = 0; f < faces.Length; f++)
+        for (var f = 0; f < faces.Count; f++)
         {
             var first = triangles.Count / 3;
             for (var t = faces[f].FirstTriangle; t < faces[f].FirstTriangle + faces[f].TriangleCount; t++)
@@ -86,7 +86,8 @@ internal static class DiagonalParter
                 Add(triangles, f, old[3 * t], old[(3 * t) + 1], old[(3 * t) + 2], middles);
             }
 
-            faces[f] = faces[f] with { FirstTriangle = first, TriangleCount = (triangles.Count / 3) - first };
+            faces[f].FirstTriangle = first;
+            faces[f].TriangleCount = (triangles.Count / 3) - first;
         }
     }
 

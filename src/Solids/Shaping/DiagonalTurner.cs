@@ -8,7 +8,7 @@ namespace Dryfit.Solids.Shaping;
 /// </summary>
 internal sealed class DiagonalTurner(FacePoints points)
 {
-    private readonly Dictionary<long, int> sides = [];
+    private int[] slots = [];
     private readonly Store<int> neighbour = new();
     private readonly Store<int> doubtful = new();
 
@@ -34,25 +34,43 @@ internal sealed class DiagonalTurner(FacePoints points)
 
     private static int Before(int side) => side % 3 == 0 ? side + 2 : side - 1;
 
+    // Sides that run opposite ways between the same corners are neighbours: found by a small table of their own.
     private void Join(Store<int> triangles)
     {
-        sides.Clear();
         doubtful.Clear();
-        neighbour.Resize(0, 0);
         neighbour.Resize(triangles.Count, -1);
-        for (var side = 0; side < triangles.Count; side++)
+        neighbour.Span.Fill(-1);
+        var size = (int)System.Numerics.BitOperations.RoundUpToPowerOf2((uint)triangles.Count * 2);
+        if (slots.Length < size)
         {
-            long from = triangles[side];
-            long to = triangles[After(side)];
-            if (sides.Remove((to << 32) | from, out var other))
+            slots = new int[size];
+        }
+
+        Array.Clear(slots, 0, size);
+        var corners = triangles.Span;
+        for (var side = 0; side < corners.Length; side++)
+        {
+            var (from, to) = (corners[side], corners[After(side)]);
+            var (low, high) = (Math.Min(from, to), Math.Max(from, to));
+            var slot =
+                (int)(((((uint)low * 0x9E3779B1u) ^ ((uint)high * 0x85EBCA77u)) * 0xC2B2AE3Du) >> 7) & (size - 1);
+            while (slots[slot] != 0)
             {
-                neighbour[side] = other;
-                neighbour[other] = side;
-                doubtful.Add(side);
+                var other = slots[slot] - 1;
+                if (neighbour[other] < 0 && corners[other] == to && corners[After(other)] == from)
+                {
+                    neighbour[side] = other;
+                    neighbour[other] = side;
+                    doubtful.Add(side);
+                    break;
+                }
+
+                slot = (slot + 1) & (size - 1);
             }
-            else
+
+            if (neighbour[side] < 0)
             {
-                sides[(from << 32) | to] = side;
+                slots[slot] = side + 1;
             }
         }
     }

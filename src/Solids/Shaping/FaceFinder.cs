@@ -10,6 +10,9 @@ internal struct Flat
     public int Cut;
     public int FirstLoop;
     public int LoopCount;
+
+    /// <summary>Head of the list of mouths of lone bores in it; -1 where there are none.</summary>
+    public int Mouths;
 }
 
 /// <summary>A loop of corners, counter-clockwise around material seen from outside.</summary>
@@ -75,6 +78,36 @@ internal sealed class FaceFinder(PlaneTable planes, Store<HalfEdge> edges, LoopF
         }
     }
 
+    /// <summary>The flat on one side of a plane that has a point of the plane in it.</summary>
+    public int FlatAt(int side, Vec3 point)
+    {
+        var found = -1;
+        var count = 0;
+        for (var i = 0; i < Flats.Count; i++)
+        {
+            if (Flats[i].Side == side)
+            {
+                found = i;
+                count++;
+            }
+        }
+
+        for (var i = 0; count > 1 && i < Flats.Count; i++)
+        {
+            ref var outer = ref Loops[Flats[i].FirstLoop];
+            if (outer.Side == side)
+            {
+                var (x, y) = Flat2(in outer, point);
+                if (Holds(in outer, x, y))
+                {
+                    return i;
+                }
+            }
+        }
+
+        return found;
+    }
+
     private void Trace(int start)
     {
         var loop = new Loop
@@ -120,7 +153,10 @@ internal sealed class FaceFinder(PlaneTable planes, Store<HalfEdge> edges, LoopF
         loops.Add(loop);
     }
 
-    private (double X, double Y) Flat2(in Loop loop, int i)
+    private (double X, double Y) Flat2(in Loop loop, int i) =>
+        Flat2(in loop, corners.CornerPosition[LoopCorners[loop.First + i]]);
+
+    private (double X, double Y) Flat2(in Loop loop, Vec3 position)
     {
         ref var plane = ref planes[loop.Side / 2];
         var across = FacePoints.Across(in plane);
@@ -130,11 +166,7 @@ internal sealed class FaceFinder(PlaneTable planes, Store<HalfEdge> edges, LoopF
             1 => plane.Ny,
             _ => plane.Nz,
         };
-        return FacePoints.Flatten(
-            corners.CornerPosition[LoopCorners[loop.First + i]],
-            across,
-            towards > 0 != (loop.Side % 2 == 0)
-        );
+        return FacePoints.Flatten(position, across, towards > 0 != (loop.Side % 2 == 0));
     }
 
     private void GroupBySide()
@@ -185,6 +217,7 @@ internal sealed class FaceFinder(PlaneTable planes, Store<HalfEdge> edges, LoopF
                 Side = outer.Side,
                 Cut = outer.Cut,
                 FirstLoop = Loops.Count,
+                Mouths = -1,
             };
             Loops.Add(outer);
             for (var j = first; j < last; j++)

@@ -10,11 +10,21 @@ internal sealed class FacePoints(PointTable points)
     private readonly Store<double> ys = new();
     private readonly Store<double> errors = new();
     private readonly Store<int> names = new();
+    private readonly Store<int> vertices = new();
+    private readonly Store<int> loops = new();
     private int across;
     private bool isSwapped;
     private bool isExact;
 
+    private readonly Store<int> starts = new();
+
     public int Count => xs.Count;
+
+    /// <summary>Whether all coordinates are the exact ones, or stand for themselves.</summary>
+    public bool IsExact => isExact;
+
+    /// <summary>Where each loop starts: the outer one, counter-clockwise, then holes, clockwise.</summary>
+    public ReadOnlySpan<int> Starts => starts.Span;
 
     public double X(int i) => xs[i];
 
@@ -26,6 +36,9 @@ internal sealed class FacePoints(PointTable points)
         ys.Clear();
         errors.Clear();
         names.Clear();
+        vertices.Clear();
+        loops.Clear();
+        starts.Clear();
         across = Across(in plane);
         var towards = across switch
         {
@@ -37,10 +50,16 @@ internal sealed class FacePoints(PointTable points)
         isExact = true;
     }
 
-    /// <summary>Adds a corner; <paramref name="name"/> is its exact point, or -1 where it has none.</summary>
-    public void Add(Vec3 position, int name)
+    public void StartLoop() => starts.Add(xs.Count);
+
+    /// <summary>The vertex of a corner, and its loop.</summary>
+    public int Vertex(int i) => vertices[i];
+
+    public int Loop(int i) => loops[i];
+
+    /// <summary>Adds a corner; <paramref name="name"/> is its exact point, or -1 where the position stands for itself.</summary>
+    public void Add(Vec3 position, int name, int vertex)
     {
-        var (x, y) = Flatten(position, across, isSwapped);
         var error = 0.0;
         if (name >= 0)
         {
@@ -49,10 +68,54 @@ internal sealed class FacePoints(PointTable points)
         }
 
         isExact &= error == 0;
+        var (x, y) = Flatten(position, across, isSwapped);
         xs.Add(x);
         ys.Add(y);
         errors.Add(error);
         names.Add(name);
+        vertices.Add(vertex);
+        loops.Add(starts.Count - 1);
+    }
+
+    /// <summary>Puts all corners of mouths in place of the few that stood for them. Mouths come after all other loops.</summary>
+    public void RestartFrom(ReadOnlySpan<Mouth> mouths, ReadOnlySpan<Vec3> positions)
+    {
+        var first = 0;
+        while (mouths[first].Count == 0)
+        {
+            first++;
+        }
+
+        CutBack(starts[first]);
+        starts.CutBack(first);
+        for (; first < mouths.Length; first++)
+        {
+            StartLoop();
+            var vertex = mouths[first].First;
+            for (var i = 0; i < mouths[first].Count; i++)
+            {
+                Add(positions[vertex], -1, vertex);
+                vertex = mouths[first].After(vertex);
+            }
+        }
+    }
+
+    private void CutBack(int count)
+    {
+        xs.CutBack(count);
+        ys.CutBack(count);
+        errors.CutBack(count);
+        names.CutBack(count);
+        vertices.CutBack(count);
+        loops.CutBack(count);
+    }
+
+    /// <summary>The turn of two positions and a corner, in doubles.</summary>
+    public int Turn(Vec3 a, Vec3 b, int c)
+    {
+        var (ax, ay) = Flatten(a, across, isSwapped);
+        var (bx, by) = Flatten(b, across, isSwapped);
+        return Orientation.Turn(ax, ay, bx, by, xs[c], ys[c]);
     }
 
     /// <summary>Whether two corners are in one place.</summary>

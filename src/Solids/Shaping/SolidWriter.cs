@@ -3,7 +3,7 @@ using Dryfit.Solids.Measuring;
 
 namespace Dryfit.Solids.Shaping;
 
-/// <summary>Turns faces into triangles and measures what it writes.</summary>
+/// <summary>Turns flats and lone bores into triangles and measures what it writes.</summary>
 internal sealed class SolidWriter(
     PlaneTable planes,
     PointTable points,
@@ -12,104 +12,162 @@ internal sealed class SolidWriter(
     FaceFinder faces
 )
 {
-    private readonly FacePoints shape = new(points);
-    private Triangulator? triangulator;
+    private readonly FaceTriangulator triangulator = new(points);
     private readonly Store<int> triangles = new();
+    private readonly Store<FaceRow> rows = new();
+    private readonly List<Surface> surfaces = [];
+    private readonly Store<MouthInFlat> mouths = new();
     private readonly Store<int> shell = new();
-    private readonly Store<double> shellVolume = new();
+    private readonly Store<double> volumes = new();
 
-    public Solid Write(Vec3 size, IReadOnlyList<Cut> cuts, bool mayDouble)
+    public Solid Write(Vec3 size, IReadOnlyList<Cut> cuts, Store<LoneBore> bores, bool mayDouble)
     {
-        var vertices = corners.CornerPosition.Span.ToArray();
+        var vertices = WriteVertices(bores);
         triangles.Clear();
-        var written = new Face[faces.Flats.Count];
-        for (var i = 0; i < written.Length; i++)
+        rows.Clear();
+        surfaces.Clear();
+        surfaces.Add(PlaneSurface.Instance);
+        AssignMouths(bores);
+        var mass = new MassSum(vertices.Length > 0 ? vertices[0] : default);
+        WriteFlats(vertices, bores, cuts, ref mass);
+        foreach (ref var bore in bores.Span)
         {
-            written[i] = WriteFace(faces.Flats[i], vertices, cuts);
+            LoneBoreWriter.Write(in bore, vertices, triangles, rows, surfaces);
+            LoneBoreWriter.Measure(in bore, ref mass);
         }
 
         if (mayDouble)
         {
-            DiagonalParter.Part(triangles, written, ref vertices);
-        }
-
-        var mass = new MassSum(vertices.Length > 0 ? vertices[0] : default);
-        var indices = triangles.Span.ToArray();
-        for (var i = 0; i < indices.Length; i += 3)
-        {
-            mass.Add(vertices[indices[i]], vertices[indices[i + 1]], vertices[indices[i + 2]]);
+            DiagonalParter.Part(triangles, rows, ref vertices);
         }
 
         return new()
         {
             Vertices = vertices,
-            Triangles = indices,
-            Faces = written,
+            Triangles = triangles.Span.ToArray(),
+            Faces = new FaceList(rows.Span.ToArray(), [.. surfaces]),
             Volume = mass.Volume,
             Area = mass.Area,
             Centroid = mass.Centroid,
-            Bounds = Around(vertices),
-            PieceCount = CountPieces(written, vertices, indices),
+            Bounds = Around(corners.CornerPosition.Span),
+            PieceCount = CountPieces(),
             Size = size,
             Cuts = cuts,
         };
     }
 
-    private Face WriteFace(in Flat flat, Vec3[] vertices, IReadOnlyList<Cut> cuts)
+    private Vec3[] WriteVertices(Store<LoneBore> bores)
     {
-        ref var plane = ref planes[flat.Side / 2];
-        triangulator ??= new(shape);
-        triangulator.Clear();
-        shape.Start(in plane, flat.Side);
-        for (var l = flat.FirstLoop; l < flat.FirstLoop + flat.LoopCount; l++)
+        var count = corners.CornerPosition.Count;
+        foreach (ref var bore in bores.Span)
         {
-            ref var loop = ref faces.Loops[l];
-            triangulator.StartLoop();
-            for (var i = 0; i < loop.Count; i++)
-            {
-                var corner = faces.LoopCorners[loop.First + i];
-                shape.Add(vertices[corner], corners.CornerPoint[corner]);
-            }
+            bore.FirstVertex = count;
+            count += 2 * bore.Segments;
         }
 
-        triangulator.Run();
-        var firstTriangle = triangles.Count / 3;
-        foreach (var point in triangulator.Triangles.Span)
+        var vertices = GC.AllocateUninitializedArray<Vec3>(count);
+        corners.CornerPosition.Span.CopyTo(vertices);
+        foreach (ref var bore in bores.Span)
         {
-            triangles.Add(CornerOf(in flat, point));
+            bore.WriteCorners(vertices);
         }
 
-        var sign = flat.Side % 2 == 0 ? 1 : -1;
-        var normal = new Vec3(sign * plane.Nx, sign * plane.Ny, sign * plane.Nz);
-        return new(
-            flat.Cut,
-            SurfaceOf(flat.Cut, normal, cuts),
-            normal,
-            firstTriangle,
-            (triangles.Count / 3) - firstTriangle
-        );
+        return vertices;
     }
 
-    private int CornerOf(in Flat flat, int point)
+    private void AssignMouths(Store<LoneBore> bores)
     {
-        for (var l = flat.FirstLoop; ; l++)
+        mouths.Clear();
+        for (var i = 0; i < bores.Count; i++)
         {
-            ref var loop = ref faces.Loops[l];
-            if (point < loop.Count)
+            ref var bore = ref bores[i];
+            if (bore.IsLowMouth)
             {
-                return faces.LoopCorners[loop.First + point];
+                AssignMouth(i, isHigh: false, in bore, bore.LowFace);
             }
 
-            point -= loop.Count;
+            if (bore.IsHighMouth)
+            {
+                AssignMouth(i, isHigh: true, in bore, bore.HighFace);
+            }
         }
     }
 
-    private static Surface SurfaceOf(int cut, Vec3 normal, IReadOnlyList<Cut> cuts) =>
-        cut >= 0 && cuts[cut] is BoreCut bore && Math.Abs(Vec3.Dot(normal, bore.Frame.W)) < 0.5
-            ? new CylinderSurface(bore.Frame.Origin, bore.Frame.W, bore.Radius)
-            : PlaneSurface.Instance;
+    private void AssignMouth(int index, bool isHigh, in LoneBore bore, double face)
+    {
+        // A blank's face at 0 looks down its axis, the one at its size looks up.
+        var side = (2 * planes.AddAxis(bore.Axis, face)) + (face == 0 ? 1 : 0);
+        var middle = bore.Bore.Frame.Origin + (bore.Bore.Frame.W * bore.DepthAt(face, default));
+        ref var flat = ref faces.Flats[faces.FlatAt(side, middle)];
+        flat.Mouths = mouths.Add(new(index, isHigh, flat.Mouths));
+    }
 
-    private static Box Around(Vec3[] vertices)
+    private void WriteFlats(Vec3[] vertices, Store<LoneBore> bores, IReadOnlyList<Cut> cuts, ref MassSum mass)
+    {
+        volumes.Clear();
+        for (var i = 0; i < faces.Flats.Count; i++)
+        {
+            ref var flat = ref faces.Flats[i];
+            ref var plane = ref planes[flat.Side / 2];
+            var sign = flat.Side % 2 == 0 ? 1 : -1;
+            var normal = new Vec3(sign * plane.Nx, sign * plane.Ny, sign * plane.Nz);
+            var volume = 0.0;
+            triangulator.Start(in plane, flat.Side);
+            for (var l = flat.FirstLoop; l < flat.FirstLoop + flat.LoopCount; l++)
+            {
+                ref var loop = ref faces.Loops[l];
+                var run = faces.LoopCorners.Span.Slice(loop.First, loop.Count);
+                triangulator.StartLoop();
+                foreach (var corner in run)
+                {
+                    triangulator.Add(vertices[corner], corners.CornerPoint[corner], corner);
+                }
+
+                volume += mass.Add(run, vertices, normal);
+            }
+
+            for (var m = flat.Mouths; m >= 0; m = mouths[m].Next)
+            {
+                ref var bore = ref bores[mouths[m].Bore];
+                var first = bore.FirstVertex + (mouths[m].IsHigh ? bore.Segments : 0);
+                triangulator.AddMouth(first, bore.Segments, mouths[m].IsHigh ? -1 : 1, vertices);
+            }
+
+            volumes.Add(volume);
+            var firstTriangle = triangles.Count / 3;
+            triangulator.Run(vertices, triangles);
+            rows.Add(
+                new()
+                {
+                    Cut = flat.Cut,
+                    Surface = SurfaceOf(flat.Cut, normal, cuts),
+                    Normal = normal,
+                    FirstTriangle = firstTriangle,
+                    TriangleCount = (triangles.Count / 3) - firstTriangle,
+                }
+            );
+        }
+    }
+
+    private int SurfaceOf(int cut, Vec3 normal, IReadOnlyList<Cut> cuts)
+    {
+        if (cut < 0 || cuts[cut] is not BoreCut bore || Math.Abs(Vec3.Dot(normal, bore.Frame.W)) > 0.5)
+        {
+            return 0;
+        }
+
+        var surface = new CylinderSurface(bore.Frame.Origin, bore.Frame.W, bore.Radius);
+        var known = surfaces.IndexOf(surface);
+        if (known < 0)
+        {
+            known = surfaces.Count;
+            surfaces.Add(surface);
+        }
+
+        return known;
+    }
+
+    private static Box Around(ReadOnlySpan<Vec3> vertices)
     {
         if (vertices.Length == 0)
         {
@@ -125,42 +183,44 @@ internal sealed class SolidWriter(
         return new(new(bounds.MinX, bounds.MinY, bounds.MinZ), new(bounds.MaxX, bounds.MaxY, bounds.MaxZ));
     }
 
-    // Faces that share an edge are of one shell; a shell around material is a piece, one around a void is not.
-    private int CountPieces(Face[] written, Vec3[] vertices, int[] indices)
+    // Flats that share an edge are of one shell; a shell around material is a piece, one around a void is not.
+    private int CountPieces()
     {
         shell.Clear();
-        for (var i = 0; i < written.Length; i++)
+        for (var i = 0; i < faces.Flats.Count; i++)
         {
             shell.Add(i);
         }
 
-        for (var e = 0; e < edges.Count; e++)
+        var shells = shell.Count;
+        for (var e = 0; e < edges.Count && shells > 1; e++)
         {
             var (a, b) = (Root(faces.FlatOfEdge[e]), Root(faces.FlatOfEdge[edges[e].Mate]));
-            shell[Math.Max(a, b)] = Math.Min(a, b);
+            if (a != b)
+            {
+                shell[Math.Max(a, b)] = Math.Min(a, b);
+                shells--;
+            }
         }
 
-        shellVolume.Resize(0, 0);
-        shellVolume.Resize(written.Length, 0);
-        for (var i = 0; i < written.Length; i++)
+        if (shells <= 1)
+        {
+            return shells;
+        }
+
+        for (var i = shell.Count - 1; i > 0; i--)
         {
             var root = Root(i);
-            var origin = vertices[indices[3 * written[root].FirstTriangle]];
-            for (var t = written[i].FirstTriangle; t < written[i].FirstTriangle + written[i].TriangleCount; t++)
+            if (root != i)
             {
-                var (a, b, c) = (
-                    vertices[indices[3 * t]],
-                    vertices[indices[(3 * t) + 1]],
-                    vertices[indices[(3 * t) + 2]]
-                );
-                shellVolume[root] += Vec3.Dot(a - origin, Vec3.Cross(b - origin, c - origin));
+                volumes[root] += volumes[i];
             }
         }
 
         var pieces = 0;
-        for (var i = 0; i < written.Length; i++)
+        for (var i = 0; i < shell.Count; i++)
         {
-            pieces += Root(i) == i && shellVolume[i] > 0 ? 1 : 0;
+            pieces += shell[i] == i && volumes[i] > 0 ? 1 : 0;
         }
 
         return pieces;
@@ -176,4 +236,6 @@ internal sealed class SolidWriter(
 
         return i;
     }
+
+    private readonly record struct MouthInFlat(int Bore, bool IsHigh, int Next);
 }

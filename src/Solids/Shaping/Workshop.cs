@@ -19,6 +19,8 @@ internal sealed class Workshop
     private readonly LoopFinder loops;
     private readonly FaceFinder faces;
     private readonly SolidWriter writer;
+    private readonly LoneBoreFinder lone = new();
+    private readonly Store<LoneBore> none = new();
 
     private Workshop()
     {
@@ -36,14 +38,16 @@ internal sealed class Workshop
     /// <summary>A board with its cuts.</summary>
     public Solid Build(Vec3 size, IReadOnlyList<Cut> cuts)
     {
-        Start(Math.Max(Reach.Of(size), Reach.Of(cuts)));
+        var reach = Math.Max(Reach.Of(size), Reach.Of(cuts));
+        Start(reach);
         bodies.AddBlank(size, null);
-        for (var i = 0; i < cuts.Count; i++)
+        lone.Find(size, cuts, reach * 1e-9);
+        foreach (var i in lone.Rest)
         {
             bodies.AddCut(cuts[i], i, null);
         }
 
-        return Finish(size, cuts);
+        return Finish(size, cuts, lone.Lone);
     }
 
     /// <summary>What two placed boards share, in world coordinates.</summary>
@@ -62,7 +66,7 @@ internal sealed class Workshop
             }
         }
 
-        return Finish(default, cuts);
+        return Finish(default, cuts, none);
     }
 
     private void Start(double reach)
@@ -72,11 +76,11 @@ internal sealed class Workshop
         bodies.Clear();
     }
 
-    private Solid Finish(Vec3 size, IReadOnlyList<Cut> cuts)
+    private Solid Finish(Vec3 size, IReadOnlyList<Cut> cuts, Store<LoneBore> bores)
     {
         edges.Find();
         loops.Find(edges.HasDoubled);
         faces.Find();
-        return writer.Write(size, cuts, edges.HasDoubled || loops.HasTouching);
+        return writer.Write(size, cuts, bores, edges.HasDoubled || loops.HasTouching);
     }
 }

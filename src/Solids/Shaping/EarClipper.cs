@@ -2,38 +2,27 @@ using Dryfit.Solids.Exact;
 
 namespace Dryfit.Solids.Shaping;
 
-/// <summary>Parts a flat with holes into triangles, by bridges to its holes and ears; then turns diagonals for good shape.</summary>
-internal sealed class Triangulator(FacePoints points)
+/// <summary>Parts a flat with holes into triangles, by bridges to its holes and ears. Slow and sure: all its decisions are exact.</summary>
+internal sealed class EarClipper(FacePoints points)
 {
     private readonly Store<int> ring = new();
-    private readonly Store<int> starts = new();
     private readonly Store<int> next = new();
     private readonly Store<int> previous = new();
-    private readonly DiagonalTurner turner = new(points);
 
     private readonly Store<Hole> waiting = new();
     private readonly Store<bool> tried = new();
 
-    /// <summary>Three point numbers a triangle, counter-clockwise, in the order the points were added.</summary>
-    public Store<int> Triangles { get; } = new();
+    private Store<int> triangles = new();
 
-    public void Clear()
+    public void Run(Store<int> into)
     {
-        starts.Clear();
-        Triangles.Clear();
-    }
-
-    /// <summary>Starts a loop; the first is the outer one (counter-clockwise), the rest are holes (clockwise).</summary>
-    public void StartLoop() => starts.Add(points.Count);
-
-    public void Run()
-    {
+        triangles = into;
+        triangles.Clear();
         Bridge();
         Clip();
-        turner.Run(Triangles);
     }
 
-    private int End(int loop) => loop + 1 < starts.Count ? starts[loop + 1] : points.Count;
+    private int End(int loop) => loop + 1 < points.Starts.Length ? points.Starts[loop + 1] : points.Count;
 
     // One ring through all loops: each hole is tied to the nearest corner of the ring that its rightmost corner sees. Holes are
     // tried from the right; one that sees only other holes waits for them.
@@ -42,9 +31,9 @@ internal sealed class Triangulator(FacePoints points)
         ring.Clear();
         next.Clear();
         previous.Clear();
-        AddRing(0, starts[0]);
+        AddRing(0, points.Starts[0]);
         waiting.Clear();
-        for (var hole = 1; hole < starts.Count; hole++)
+        for (var hole = 1; hole < points.Starts.Length; hole++)
         {
             waiting.Add(new(hole, Rightmost(hole)));
         }
@@ -74,7 +63,7 @@ internal sealed class Triangulator(FacePoints points)
 
     private int Rightmost(int loop)
     {
-        var best = starts[loop];
+        var best = points.Starts[loop];
         for (var i = best; i < End(loop); i++)
         {
             if (points.X(i) > points.X(best) || (points.X(i) == points.X(best) && points.Y(i) > points.Y(best)))
@@ -113,7 +102,7 @@ internal sealed class Triangulator(FacePoints points)
 
     private int AddRing(int loop, int first)
     {
-        var (start, end) = (starts[loop], End(loop));
+        var (start, end) = (points.Starts[loop], End(loop));
         var node = ring.Count;
         for (var i = 0; i < end - start; i++)
         {
@@ -167,7 +156,7 @@ internal sealed class Triangulator(FacePoints points)
     // Whether a point lies within the face seen from a hole's corner.
     private bool LooksOut(Hole hole, int point)
     {
-        var (start, end) = (starts[hole.Loop], End(hole.Loop));
+        var (start, end) = (points.Starts[hole.Loop], End(hole.Loop));
         var before = hole.Point == start ? end - 1 : hole.Point - 1;
         var after = hole.Point + 1 == end ? start : hole.Point + 1;
         return LooksInto(before, hole.Point, after, point);
@@ -198,9 +187,9 @@ internal sealed class Triangulator(FacePoints points)
             return true;
         }
 
-        for (var loop = 0; loop < starts.Count; loop++)
+        for (var loop = 0; loop < points.Starts.Length; loop++)
         {
-            for (var (p, q) = (End(loop) - 1, starts[loop]); q < End(loop); p = q++)
+            for (var (p, q) = (End(loop) - 1, points.Starts[loop]); q < End(loop); p = q++)
             {
                 if (Crosses(a, b, p, q))
                 {
@@ -266,9 +255,9 @@ internal sealed class Triangulator(FacePoints points)
             if (failed > left || IsEar(node))
             {
                 // Where rounding leaves no ear at all, any corner is as good as another.
-                Triangles.Add(ring[previous[node]]);
-                Triangles.Add(ring[node]);
-                Triangles.Add(ring[next[node]]);
+                triangles.Add(ring[previous[node]]);
+                triangles.Add(ring[node]);
+                triangles.Add(ring[next[node]]);
                 Tie(previous[node], next[node]);
                 node = next[next[node]];
                 left--;
@@ -281,9 +270,9 @@ internal sealed class Triangulator(FacePoints points)
             }
         }
 
-        Triangles.Add(ring[previous[node]]);
-        Triangles.Add(ring[node]);
-        Triangles.Add(ring[next[node]]);
+        triangles.Add(ring[previous[node]]);
+        triangles.Add(ring[node]);
+        triangles.Add(ring[next[node]]);
     }
 
     private bool IsEar(int node)

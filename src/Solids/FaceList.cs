@@ -1,0 +1,48 @@
+using System.Collections;
+
+namespace Dryfit.Solids;
+
+/// <summary>A face as it is kept: the surface is an index; the record is made when it is asked for.</summary>
+internal struct FaceRow
+{
+    public int Cut;
+    public int Surface;
+    public Vec3 Normal;
+    public int FirstTriangle;
+    public int TriangleCount;
+}
+
+/// <summary>The faces of a solid.</summary>
+internal sealed class FaceList(FaceRow[] rows, Surface[] surfaces) : IReadOnlyList<Face>
+{
+    private Face?[]? made;
+
+    public int Count => rows.Length;
+
+    public ReadOnlySpan<FaceRow> Rows => rows;
+
+    public Face this[int index]
+    {
+        get
+        {
+            var known = made ??= new Face?[rows.Length];
+            if (known[index] is { } face)
+            {
+                return face;
+            }
+
+            ref var row = ref rows[index];
+            return known[index] = new(row.Cut, surfaces[row.Surface], row.Normal, row.FirstTriangle, row.TriangleCount);
+        }
+    }
+
+    public IEnumerator<Face> GetEnumerator()
+    {
+        for (var i = 0; i < rows.Length; i++)
+        {
+            yield return this[i];
+        }
+    }
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+}

@@ -1,0 +1,125 @@
+using Dryfit.Solids.Exact;
+using Dryfit.Solids.Measuring;
+
+namespace Dryfit.Solids.Shaping;
+
+/// <summary>Writes the walls and the bottom of a lone bore straight from its corners.</summary>
+internal static class LoneBoreWriter
+{
+    public static void Write(
+        in LoneBore bore,
+        ReadOnlySpan<Vec3> vertices,
+        Store<int> triangles,
+        Store<FaceRow> rows,
+        List<Surface> surfaces
+    )
+    {
+        var frame = bore.Bore.Frame;
+        var count = bore.Segments;
+        var (low, high) = (bore.FirstVertex, bore.FirstVertex + count);
+        surfaces.Add(new CylinderSurface(frame.Origin, frame.W, bore.Bore.Radius));
+        var corners = bore.Round.Corners;
+        for (var i = 0; i < count; i++)
+        {
+            var j = i + 1 == count ? 0 : i + 1;
+            var first = triangles.Count;
+            var six = triangles.Extend(6);
+            six[0] = low + i;
+            six[1] = high + i;
+            six[2] = high + j;
+            six[3] = low + i;
+            six[4] = high + j;
+            six[5] = low + j;
+
+            // Into the hole: against the middle of the side.
+            var (x, y) = (
+                (corners[j].Y - corners[i].Y) / bore.Round.Side,
+                (corners[i].X - corners[j].X) / bore.Round.Side
+            );
+            rows.Add(
+                new()
+                {
+                    Cut = bore.Cut,
+                    Surface = surfaces.Count - 1,
+                    Normal = (frame.U * -x) - (frame.V * y),
+                    FirstTriangle = first / 3,
+                    TriangleCount = 2,
+                }
+            );
+        }
+
+        if (!bore.IsHighMouth)
+        {
+            WriteBottom(in bore, high, frame.W * -1, isTurned: true, triangles, rows);
+        }
+        else if (!bore.IsLowMouth)
+        {
+            WriteBottom(in bore, low, frame.W, isTurned: false, triangles, rows);
+        }
+    }
+
+    /// <summary>
+    /// What the bore takes: a prism cut off by faces, with sides of length l(a, b), linear over its section. The section is a
+    /// regular polygon, so mean and middle are those of the axis, and its second moment I is the same in all directions.
+    /// </summary>
+    public static void Measure(in LoneBore bore, ref MassSum mass)
+    {
+        var frame = bore.Bore.Frame;
+        var radius = bore.Bore.Radius;
+        var section = bore.Round.Area * radius * radius;
+        var inertia = bore.Round.Inertia * radius * radius * radius * radius;
+        var w = frame.W.At(bore.Axis);
+        var (slopeU, slopeV) = (-frame.U.At(bore.Axis) / w, -frame.V.At(bore.Axis) / w);
+        var (isLow, isHigh) = (bore.IsLowMouth ? 1 : 0, bore.IsHighMouth ? 1 : 0);
+        var from = bore.IsLowMouth ? bore.DepthAt(bore.LowFace, default) : 0;
+        var to = bore.IsHighMouth ? bore.DepthAt(bore.HighFace, default) : bore.Bore.Depth;
+        var length = to - from;
+        var volume = section * length;
+        var mouths = isLow + isHigh;
+        var bottoms = 2 - mouths;
+        var area =
+            (bore.Segments * bore.Round.Side * radius * length)
+            + (section * bottoms)
+            - (section / Math.Abs(w) * mouths);
+
+        // First moments over the section: a (to - from), b (to - from) and (to^2 - from^2) / 2 with their slopes.
+        var skew = isHigh - isLow;
+        var momentU = slopeU * skew * inertia;
+        var momentV = slopeV * skew * inertia;
+        var momentW =
+            ((section * ((to * to) - (from * from))) + (skew * ((slopeU * slopeU) + (slopeV * slopeV)) * inertia)) / 2;
+        var middle = frame.ToWorld(new(momentU / volume, momentV / volume, momentW / volume));
+        mass.Take(volume, area, middle);
+    }
+
+    private static void WriteBottom(
+        in LoneBore bore,
+        int ring,
+        Vec3 normal,
+        bool isTurned,
+        Store<int> triangles,
+        Store<FaceRow> rows
+    )
+    {
+        var first = triangles.Count;
+        var disc = bore.Round.Disc;
+        var into = triangles.Extend(disc.Length);
+        for (var i = 0; i < disc.Length; i += 3)
+        {
+            into[i] = ring + disc[i];
+            into[i + 1] = ring + disc[isTurned ? i + 2 : i + 1];
+            into[i + 2] = ring + disc[isTurned ? i + 1 : i + 2];
+        }
+
+        rows.Add(
+            new()
+            {
+                Cut = bore.Cut,
+                Surface = 0,
+                Normal = normal,
+                FirstTriangle = first / 3,
+                TriangleCount = disc.Length / 3,
+            }
+        );
+    }
+}
