@@ -29,15 +29,42 @@ internal sealed class PartsOverlap : ICheck
     {
         var covered = 0;
         var findings = new List<Finding>();
+        var measured = AroundMeasuredOpenings(piece);
         foreach (var (a, b) in piece.NearPairs())
         {
             if (piece.JoinedPairs.Contains((a.Part.Id, b.Part.Id)))
+                continue;
+            if (measured.Contains((a.Part.Group, b.Part.Id)) || measured.Contains((b.Part.Group, a.Part.Id)))
                 continue;
             covered++;
             if (piece.Overlap(a, b) is { } shared && piece.ToLength(shared.Depth) > Tolerance.Rounding)
                 findings.Add(Tell(piece, a.Part, b.Part, shared));
         }
         return new(covered, findings);
+    }
+
+    /// <summary>
+    /// Groups of fronts with the parts around their openings, where the opening was measured: the front is made to what was
+    /// measured, the parts stand as drawn, and what counts between the two is told by the gaps.
+    /// </summary>
+    private static HashSet<(string Group, string Part)> AroundMeasuredOpenings(InspectedPiece piece)
+    {
+        var around = new HashSet<(string, string)>();
+        foreach (var front in piece.Piece.Fronts)
+        {
+            var opening = piece.Opening(front.Opening);
+            if (front.Hang != Hang.Inset || opening.AsMeasured is null)
+                continue;
+            var (left, right, bottom, top) = (
+                opening.Bounds.Left,
+                opening.Bounds.Right,
+                opening.Bounds.Bottom,
+                opening.Bounds.Top
+            );
+            foreach (var part in left.Concat(right).Concat(bottom).Concat(top))
+                around.Add((front.Group, part));
+        }
+        return around;
     }
 
     private static Finding Tell(InspectedPiece piece, Part a, Part b, Solids.Overlap shared)

@@ -126,6 +126,7 @@ internal sealed class FrontOverlays : ICheck
                 : new MeasuredRange("overlay", -piece.ToLength(gap.Largest.Gap), -piece.ToLength(gap.Smallest.Gap)),
             Wanted = Wanted.Exactly(side.Wanted),
             Remedy = FrontRemedy.For(piece, side, opposite),
+            Assumptions = piece.Opening(side.Front.Opening).AsMeasured is null ? [] : [FoundOpening.Assumption],
         };
     }
 

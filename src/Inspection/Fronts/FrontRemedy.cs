@@ -28,6 +28,8 @@ internal static class FrontRemedy
         var name = piece.GroupName(side.Front.Group);
         var off = Off(piece, side);
         var even = side.Gap?.IsEven(piece.ToUnits(Tolerance.Fitting)) ?? false;
+        if (!even && side is { Front.Hang: Hang.Overlay, Neighbour: null })
+            return new("Square the carcase up before the front is made, or let the lap run out.", Sure: false);
         if (!even)
             return new($"Plane or recut the edge of the {name} to follow what it meets.", Sure: false);
 

@@ -101,7 +101,7 @@ internal static class FrontSides
         var bounds = piece.ShapesOf(ids);
         var along = side.Axis() == Axis.X ? Axis.Z : Axis.X;
         SideGap? gap;
-        if (front.Hang == Hang.Inset && opening.AsMeasured is { } measured)
+        if (opening.AsMeasured is { } measured)
         {
             gap = SideGap.Measure(
                 Outline.Facing(own, side, along, null),
