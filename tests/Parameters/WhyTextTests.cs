@@ -131,6 +131,33 @@ public sealed class WhyTextTests
     }
 
     [Fact]
+    public void Numbers_of_a_formula_and_plain_multiples_are_not_said_twice()
+    {
+        var opening = Inches("opening", 20, 0, 1, new SetOrigin("20"));
+        var mullion = Inches("mullion", 1, 1, 2, new TradeOrigin("common practice"));
+        var share = (new Rational(1, 4) * (opening - 1 * mullion)).As("share");
+        var formula = Recipes.Size("w - 1 1/2", "{ w: 6 }");
+
+        Assert.Equal(
+            """
+            share                        4 5/8 in
+                (opening - mullion) / 4  4 5/8  (20 - 1 1/2) / 4; opening: set on the command line, mullion: common practice
+
+            """,
+            WhyText.Write(share, LengthFormat.Inches)
+        );
+        Assert.Equal(
+            """
+            a      4 1/2 in  recipe line 3: w - 1 1/2
+                w  6         recipe line 1
+              -    1 1/2
+
+            """,
+            WhyText.Write(formula, LengthFormat.Inches)
+        );
+    }
+
+    [Fact]
     public void A_sum_of_ten_thousand_terms_is_long_but_not_deep()
     {
         var one = Inches("board", 0, 3, 4, new SetOrigin("3/4"));

@@ -21,8 +21,13 @@ internal sealed class Speech(Wording wording, IReadOnlyList<NamedInput> inputs)
         {
             case GivenReason given:
                 return (given.Name, wording.Origin(given.Origin));
+            case LiteralReason literal when literal.Text == wording.Number(figure.Quantity):
+                // The number itself stands in its column already.
+                return ("", "");
             case NamedReason or LiteralReason:
                 return (Names(figure), "");
+            case TimesReason once when once.Factor == Rational.One:
+                return Say(once.A);
             case ConditionReason condition:
                 var (chosen, why) = Say(condition.Chosen);
                 var since = condition.Held ? $"since {condition.Condition}" : $"since not {condition.Condition}";
@@ -122,6 +127,11 @@ internal sealed class Speech(Wording wording, IReadOnlyList<NamedInput> inputs)
         var (text, own) = figure.Reason switch
         {
             SumReason => (SpellSum(figure, f => Inner(f, SumTight)), SumTight),
+            TimesReason t when t.Factor == Rational.One => (Inner(t.A, tight), int.MaxValue),
+            TimesReason t when t.Factor.Numerator.IsOne => (
+                $"{Inner(t.A, ProductTight)} / {Number(t.Factor.Denominator)}",
+                ProductTight
+            ),
             TimesReason t => ($"{Number(t.Factor)} x {Inner(t.A, ProductTight)}", ProductTight),
             DividedReason d => ($"{Inner(d.A, ProductTight)} / {Divisor(d.Divisor)}", ProductTight),
             ProductReason p => ($"{Inner(p.A, ProductTight)} x {Inner(p.B, ProductTight)}", ProductTight),
