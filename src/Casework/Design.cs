@@ -58,16 +58,24 @@ public static class Design
         var sections = new Sections(recipe, scope);
         var measured = sections.Measured();
         var cut = sections.Cut();
-        var piece = new PieceBuilder(scope, rules, sections.Materials(), cut);
+        var materials = sections.Materials();
+        var piece = new PieceBuilder(scope, rules, materials, cut);
         var bodies = new Bodies(piece, measured, recipe);
+        measured.Know([.. bodies.All.Select(b => b.Name)]);
         bodies.DefineNames();
         scope.WorkOutAll();
         Binding.CheckFormulas(recipe, RecipeWord.Shape, scope);
         if (scope.Errors.Count + rules.Errors.Count > 0)
             return Failed([.. scope.Errors, .. rules.Errors]);
 
-        var root = piece.Group((recipe["piece"] as Scalar)!.Text, GroupKind.Piece, null, recipe.Place);
-        Construct(piece, root, bodies, measured);
+        if (!cut.IsEmpty)
+        {
+            // The maker's phrases are read against the names of the piece as reckoned.
+            var reckoned = new PieceBuilder(scope, rules, materials, new AsCut());
+            Construct(reckoned, recipe, bodies, measured);
+            cut.Know([.. NamesOf(reckoned)]);
+        }
+        Construct(piece, recipe, bodies, measured);
         foreach (var (phrase, place) in cut.Unused)
             scope.Report(Unknown(phrase, place, "part or unit", NamesOf(piece)));
         foreach (var (phrase, place) in measured.Unused)
@@ -81,7 +89,7 @@ public static class Design
         return new Result<Piece>(
             new Piece
             {
-                Name = root.Name,
+                Name = piece.Groups[0].Name,
                 Note = (recipe["note"] as Scalar)?.Text,
                 Format = format,
                 Grid = grid,
@@ -98,8 +106,9 @@ public static class Design
         );
     }
 
-    private static void Construct(PieceBuilder piece, GroupDraft root, Bodies bodies, AsMeasured measured)
+    private static void Construct(PieceBuilder piece, Mapping recipe, Bodies bodies, AsMeasured measured)
     {
+        var root = piece.Group((recipe["piece"] as Scalar)!.Text, GroupKind.Piece, null, recipe.Place);
         var built = new List<(Body Body, GroupDraft Group)>();
         foreach (var said in bodies.All)
         {

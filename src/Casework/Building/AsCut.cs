@@ -18,6 +18,9 @@ internal sealed class AsCut
 
         public required Fields Fields { get; init; }
 
+        /// <summary>True where the phrase is the whole name of something: then it means nothing else.</summary>
+        public bool IsWholeName { get; set; }
+
         public bool MeansUnits { get; set; }
 
         public bool Used { get; set; }
@@ -34,8 +37,17 @@ internal sealed class AsCut
             }
         );
 
+    public bool IsEmpty => _entries.Count == 0;
+
+    /// <summary>Tells which names there are in the piece, so that a whole name means that one thing alone.</summary>
+    public void Know(IReadOnlyCollection<string> names)
+    {
+        foreach (var entry in _entries)
+            entry.IsWholeName = names.Any(entry.Means.IsWhole);
+    }
+
     /// <summary>The maker's numbers for a unit, such as a whole door, by its full name; null where there are none.</summary>
-    public Own? ForUnit(string fullName) => Find(e => e.Means.IsIn(fullName), units: true);
+    public Own? ForUnit(string fullName) => Find(e => Fits(e, fullName), units: true);
 
     /// <summary>
     /// The maker's numbers for one part, by its full name. Bands carry the name of their panel, and the front of a box
@@ -50,7 +62,7 @@ internal sealed class AsCut
             _ => null,
         };
         var own = Find(
-            e => !e.MeansUnits && e.Means.IsIn(fullName) && (mustSay is null || e.Means.Says(mustSay)),
+            e => !e.MeansUnits && Fits(e, fullName) && (mustSay is null || e.Means.Says(mustSay)),
             units: false
         );
         return own is not null && role == Role.DrawerFront ? AcrossTheFront(own) : own;
@@ -72,6 +84,9 @@ internal sealed class AsCut
     /// <summary>Phrases that met nothing in the piece.</summary>
     public IEnumerable<(string Phrase, SourcePlace Place)> Unused =>
         _entries.Where(e => !e.Used).Select(e => (e.Phrase, e.Place));
+
+    private static bool Fits(Entry entry, string name) =>
+        entry.IsWholeName ? entry.Means.IsWhole(name) : entry.Means.IsIn(name);
 
     private Own? Find(Func<Entry, bool> fits, bool units)
     {

@@ -18,7 +18,17 @@ internal sealed class AsMeasured
 
         public required MeasuredSizes Sizes { get; init; }
 
+        /// <summary>True where the phrase is the name of a carcase: then it does not mean its openings.</summary>
+        public bool IsCarcase { get; set; }
+
         public bool Used { get; set; }
+    }
+
+    /// <summary>Tells which carcases there are.</summary>
+    public void Know(IReadOnlyCollection<string> carcases)
+    {
+        foreach (var entry in _entries)
+            entry.IsCarcase = carcases.Any(entry.Means.IsWhole);
     }
 
     public void Add(string phrase, SourcePlace place, MeasuredSizes sizes) =>
@@ -39,7 +49,7 @@ internal sealed class AsMeasured
     /// <summary>The measured sizes of a carcase, by its name; null where it was not measured.</summary>
     public MeasuredSizes? Carcase(string name)
     {
-        var entry = _entries.LastOrDefault(e => e.Phrase.Equals(name, StringComparison.OrdinalIgnoreCase));
+        var entry = _entries.LastOrDefault(e => e.IsCarcase && e.Means.IsWhole(name));
         if (entry is null)
             return null;
         entry.Used = true;
@@ -49,7 +59,7 @@ internal sealed class AsMeasured
     /// <summary>An opening as measured: its four sides, and the clear size a front must pass (the smaller of two).</summary>
     public (MeasuredOpening Sides, Figure Width, Figure Height)? Opening(string name, Figure width, Figure height)
     {
-        var entry = _entries.LastOrDefault(e => e.Means.IsIn(name));
+        var entry = _entries.LastOrDefault(e => !e.IsCarcase && e.Means.IsIn(name));
         if (entry is null)
             return null;
         entry.Used = true;

@@ -22,6 +22,13 @@ public sealed class Namesake
         return _words.TrueForAll(words.Remove);
     }
 
+    /// <summary>Whether the phrase is a whole name, its words in any order.</summary>
+    public bool IsWhole(string name)
+    {
+        var words = WordsOf(name);
+        return words.Count == _words.Count && _words.TrueForAll(words.Remove);
+    }
+
     /// <summary>Whether the phrase itself holds a word.</summary>
     public bool Says(string word) => _words.Contains(word);
 

@@ -26,17 +26,16 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
         var sideLength = Less(Less(plan.Height, baseLift), plan.Top?.Material.Thickness).As("side length");
         var topZ = baseZ + sideLength.Length;
 
-        var leftPanel = Side("left side", Direction.Left, envelope.Min.X, GoesToFloor(Direction.Left));
-        var rightPanel = Side(
+        var toe = plan.Stand as ToeSpacePlan;
+        var left = Side("left side", Direction.Left, envelope.Min.X, GoesToFloor(Direction.Left));
+        var right = Side(
             "right side",
             Direction.Right,
             envelope.Max.X - _thickness.Length,
             GoesToFloor(Direction.Right)
         );
-        var (left, right) = (leftPanel.Panel, rightPanel.Panel);
 
         var insideWidth = (plan.Width - _thickness - _thickness).As("inside width");
-        var toe = plan.Stand as ToeSpacePlan;
         var frontBaseZ = baseZ + (toe?.Height.Length ?? Length.Zero);
         var frontHeight = Less(sideLength, toe?.Height).As("front height");
         // With a face frame the bottom lies flush with the upper edge of the bottom rail.
@@ -78,7 +77,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
             Join(right, flat, Direction.Right);
         }
         if (toe is not null)
-            ToeSpace(toe, leftPanel, rightPanel, frontY, baseZ, insideWidth);
+            ToeSpace(toe, left, right, frontY, baseZ, insideWidth);
 
         var insideDepth = InsideDepth();
         var inside = new Extent(
@@ -125,18 +124,23 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
                 _ => sideWidth.As("inside depth"),
             };
 
-        BandedPanel Side(string name, Direction shows, Length x, bool toFloor) =>
-            Panels.Make(
-                piece,
-                plan,
-                name,
-                Role.Side,
-                plan.Body,
-                Lie.Of(Direction.Up, shows),
-                toFloor && baseLift is not null ? (sideLength + baseLift).As("side length to the floor") : sideLength,
-                sideWidth,
-                new(x, frontY, toFloor ? envelope.Min.Z : baseZ)
-            );
+        PartDraft Side(string name, Direction shows, Length x, bool toFloor) =>
+            Panels
+                .Make(
+                    piece,
+                    plan,
+                    name,
+                    Role.Side,
+                    plan.Body,
+                    Lie.Of(Direction.Up, shows),
+                    toFloor && baseLift is not null
+                        ? (sideLength + baseLift).As("side length to the floor")
+                        : sideLength,
+                    sideWidth,
+                    new(x, frontY, toFloor ? envelope.Min.Z : baseZ),
+                    toe is null ? null : (Direction.Down, toe.Height)
+                )
+                .Panel;
 
         PartDraft Flat(string name, Role role, Direction shows, Figure width, Length y, Length z, bool seen = true)
         {
@@ -183,23 +187,22 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
 
     private void ToeSpace(
         ToeSpacePlan toe,
-        BandedPanel leftPanel,
-        BandedPanel rightPanel,
+        PartDraft left,
+        PartDraft right,
         Length frontY,
         Length floorZ,
         Figure insideWidth
     )
     {
         var depth = toe.Depth.Length - (frontY - plan.Envelope.Min.Y);
-        RefuseToe(depth, leftPanel.Panel);
-        foreach (var part in leftPanel.Parts.Concat(rightPanel.Parts))
+        RefuseToe(depth, left);
+        foreach (var side in (PartDraft[])[left, right])
         {
-            part.CutAway(
+            side.CutAway(
                 CutKind.Notch,
-                part.Extent.With(Direction.Back, frontY + depth).With(Direction.Up, floorZ + toe.Height.Length)
+                side.Extent.With(Direction.Back, frontY + depth).With(Direction.Up, floorZ + toe.Height.Length)
             );
         }
-        var (left, right) = (leftPanel.Panel, rightPanel.Panel);
         var board = piece.Board(
             plan.Group,
             "toe board",

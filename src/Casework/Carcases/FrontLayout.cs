@@ -123,7 +123,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             if (!last)
             {
                 var dividerX = rest.X + widths[n].Length;
-                var (upright, mullion) = Upright(cell, $"{bays[n]}", dividerX, divider);
+                var (upright, mullion) = Upright(cell, n + 1, dividerX, divider);
                 var reach = mullion is null
                     ? ((divider - piece.Shop.Length(Rules.StackGap, "gap")) / 2).As("overlay")
                     : rest.ReachLeft;
@@ -151,14 +151,14 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     }
 
     /// <summary>The partition behind a division and, with a face frame, the mullion before it.</summary>
-    private (PartDraft Partition, PartDraft? Mullion) Upright(Cell cell, string bay, Length x, Figure divider)
+    private (PartDraft Partition, PartDraft? Mullion) Upright(Cell cell, int n, Length x, Figure divider)
     {
         var mullion =
             _frame is null || cell.Below is null || cell.Above is null
                 ? null
-                : _frame.Mullion($"mullion right of {bay}", cell.Below, cell.Above, cell.Height, x);
+                : _frame.Mullion($"{Prefix(cell)}mullion {n}", cell.Below, cell.Above, cell.Height, x);
         var partition = _dividers.Partition(
-            $"partition right of {bay}",
+            $"{Prefix(cell)}partition {n}",
             cell,
             x + ((divider.Length - plan.Body.Thickness.Length) / 2)
         );

@@ -103,12 +103,23 @@ internal sealed class KeptMaker(PieceBuilder piece, GroupDraft group, Material m
         var place = new WrittenOrigin(doors.Place);
         var width = Figure.Given("door width as found", (inside.Width + lap + lap - gap) / leaves, place);
         var height = Figure.Given("door height as found", inside.Height + lap + lap, place);
+        var opening = new Opening(
+            piece.Unique($"{group.Id}/opening"),
+            group.Full("opening"),
+            inside,
+            new OpeningBounds([body.Id], [body.Id], [body.Id], [body.Id]),
+            AsMeasured: null,
+            doors.Place
+        );
+        piece.Add(opening);
+        var hung = new List<GroupDraft>();
         for (var n = 0; n < leaves; n++)
         {
             var name =
                 leaves == 1 ? "door"
                 : n == 0 ? "left door"
                 : "right door";
+            var (isFirst, isLast) = (n == 0, n == leaves - 1);
             var door = piece.Board(
                 piece.Group(name, GroupKind.Door, group, doors.Place),
                 "leaf",
@@ -126,7 +137,23 @@ internal sealed class KeptMaker(PieceBuilder piece, GroupDraft group, Material m
                 isKept: true
             );
             piece.Fit("old hinge", door.Extent.Min, 2, door, body);
+            piece.Add(
+                new Front(
+                    door.Group.Id,
+                    [door.Id],
+                    opening.Id,
+                    Hang.Overlay,
+                    isFirst ? Motion.TurnsOnLeftEdge : Motion.TurnsOnRightEdge,
+                    new(isFirst ? door.Extent.Min.X : door.Extent.Max.X, door.Extent.Max.Y, door.Extent.Min.Z),
+                    new WantedSides(isFirst ? lap : null, isLast ? lap : null, lap, lap),
+                    [],
+                    Drawer: null
+                )
+            );
+            hung.Add(door.Group);
         }
+        if (hung is [var left, var right])
+            piece.MakeNeighbours(left.Id, Direction.Right, right.Id, gap);
     }
 
     private void Shelf(PartDraft body, Entry entry, Extent inside)

@@ -17,12 +17,13 @@ internal static class Panels
         Lie lie,
         Figure length,
         Figure width,
-        Point at
+        Point at,
+        (Direction End, Figure By)? shortEdging = null
     )
     {
         var bands =
             plan.Edging is not null && material.Kind == MaterialKind.Sheet
-                ? new Bands(plan.Edging, Direction.Front)
+                ? new Bands(plan.Edging, Direction.Front) { Short = shortEdging }
                 : null;
         return Edging.Panel(piece, plan.Group, name, role, material, lie, length, width, at, bands);
     }

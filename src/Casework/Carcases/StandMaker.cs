@@ -153,14 +153,33 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
                     "legs thicker than the rails and their setback together"
                 )
             );
+        var (front, rear) = (envelope.Min.Y, envelope.Max.Y - plan.LegDepth.Length);
+        var foot = envelope.Min.Z;
         return (
-            MakeLeg(group, plan, $"front {end} leg", new(x, envelope.Min.Y, envelope.Min.Z)),
-            MakeLeg(group, plan, $"rear {end} leg", new(x, envelope.Max.Y - plan.LegDepth.Length, envelope.Min.Z))
+            MakeLeg(group, plan, $"front {end} leg", Turned(plan, end, atFront: true), new(x, front, foot)),
+            MakeLeg(group, plan, $"rear {end} leg", Turned(plan, end, atFront: false), new(x, rear, foot))
         );
     }
 
+    /// <summary>
+    /// Square legs are turned a quarter from corner to corner, so that their joints come on the same two faces and one
+    /// marking-out serves all four.
+    /// </summary>
+    private static Direction Turned(LegsPlan plan, string end, bool atFront)
+    {
+        if (plan.Plies > 1 || plan.LegWidth.Length != plan.LegDepth.Length)
+            return Direction.Front;
+        return (end, atFront) switch
+        {
+            ("left", true) => Direction.Front,
+            ("left", false) => Direction.Left,
+            (_, true) => Direction.Right,
+            _ => Direction.Back,
+        };
+    }
+
     /// <summary>Makes a leg, whole or glued up of plies from the front to the back.</summary>
-    private Leg MakeLeg(GroupDraft group, LegsPlan plan, string name, Point at)
+    private Leg MakeLeg(GroupDraft group, LegsPlan plan, string name, Direction shows, Point at)
     {
         var leg = new Leg();
         for (var n = 0; n < plan.Plies; n++)
@@ -170,7 +189,7 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
                 plan.Plies == 1 ? name : $"{name} ply {n + 1}",
                 Role.Leg,
                 plan.Leg,
-                Lie.Of(Direction.Up, Direction.Front),
+                Lie.Of(Direction.Up, shows),
                 plan.Height.As("leg length"),
                 plan.LegWidth,
                 at.Moved(Direction.Back, plan.LegDepth.Length * n / plan.Plies),

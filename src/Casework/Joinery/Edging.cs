@@ -7,7 +7,11 @@ namespace Dryfit.Casework.Joinery;
 /// <summary>The bands of a panel: what they are of, and which of its edges get one.</summary>
 /// <param name="Material">Its thickness is what a band adds to the panel.</param>
 /// <param name="Edges">Edges as directions of the piece: <c>Front</c> for the front edge of a side.</param>
-internal sealed record Bands(Material Material, params IReadOnlyList<Direction> Edges);
+internal sealed record Bands(Material Material, params IReadOnlyList<Direction> Edges)
+{
+    /// <summary>Where the bands on the long edges stop short of the end, as over a toe space; null where they run through.</summary>
+    public (Direction End, Figure By)? Short { get; init; }
+}
 
 /// <summary>
 /// A panel with bands glued to its edges: the size asked for is the finished one, the panel is cut smaller by its bands.
@@ -65,9 +69,13 @@ internal static class Edging
             panel.FinishedWidth = Finished(panel, width, panel.Width, band, sides.Count).As("finished width");
         var onEnds = ends.ConvertAll(end => Band(piece, panel, name, bands.Material, end, panel.Width, panel.Extent));
         var covered = ends.Aggregate(panel.Extent, (all, end) => all.Grown(end, band.Length));
-        var onSides = sides.ConvertAll(side =>
-            Band(piece, panel, name, bands.Material, side, panel.FinishedLength ?? panel.Length, covered)
-        );
+        var run = panel.FinishedLength ?? panel.Length;
+        if (bands.Short is { } stops)
+        {
+            covered = covered.Grown(stops.End, -stops.By.Length);
+            run = (run - stops.By).As("edging length");
+        }
+        var onSides = sides.ConvertAll(side => Band(piece, panel, name, bands.Material, side, run, covered));
         foreach (var side in onSides)
         {
             foreach (var end in onEnds)
