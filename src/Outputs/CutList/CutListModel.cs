@@ -17,7 +17,7 @@ internal static class CutListModel
     private const double FigureWidthMm = 184;
     private const double FigureHeightMm = 158;
 
-    private const int PartsNamed = 6;
+    private const int PartsNamed = 4;
 
     public static ScriptObject Of(Piece piece, Report report)
     {

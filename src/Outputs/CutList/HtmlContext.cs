@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
 using Scriban;
+using Scriban.Functions;
 using Scriban.Parsing;
 using Scriban.Runtime;
 
@@ -46,15 +47,18 @@ internal sealed class HtmlContext : TemplateContext
         return textAsObject is null ? this : Write(Encoder.Encode(ObjectToString(textAsObject) ?? ""));
     }
 
+    /// <summary>Only what a page needs: nothing that reads files, looks at the clock, draws lots, or searches without end.</summary>
     private static ScriptObject Builtins()
     {
-        var builtins = GetDefaultBuiltinObject();
-        builtins.Remove("include");
-        builtins.Remove("include_join");
-        builtins.Remove("object");
-        builtins.Remove("date"); // a page may not depend on the clock
-        builtins.Remove("timespan");
-        return builtins;
+        var math = new MathFunctions();
+        math.Remove("random");
+        math.Remove("uuid");
+        return new(StringComparer.Ordinal)
+        {
+            ["array"] = new ArrayFunctions(),
+            ["math"] = math,
+            ["string"] = new StringFunctions(),
+        };
     }
 }
 

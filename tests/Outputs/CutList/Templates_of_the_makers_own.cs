@@ -28,6 +28,9 @@ public class Templates_of_the_makers_own
     [InlineData("a\nb {{ for x in }}", 2, 0)]
     [InlineData("{{ include 'secrets.txt' }}", 1, 4)]
     [InlineData("{{ date.now }}", 1, 4)]
+    [InlineData("{{ math.random 1 6 }}", 1, 9)]
+    [InlineData("{{ regex.match 'a' 'a' }}", 1, 4)]
+    [InlineData("{{ object.eval '1' }}", 1, 4)]
     public void What_is_wrong_in_a_template_is_told_with_its_place(string template, int line, int column)
     {
         var error = Fill(template).Errors[0];
