@@ -67,6 +67,7 @@ public sealed class RecipeReaderTests
     [InlineData("a: !t 1\n", "1:4-4 A tag (beginning with '!') stands here; recipes do not use YAML's tags.")]
     [InlineData("? [a]\n: b\n", "1:3-1 A list or a set of keys stands where a key should.")]
     [InlineData("a:\n\tb: 1\n", "2:1-1 A tab indents this line; indent with spaces.")]
+    [InlineData("a: 1\n \t\nb: 2\n", "2:2-1 A tab indents this line; indent with spaces.")]
     [InlineData("a:1\nb: 2\n", "1:2-1 A space is missing after the colon. [a: 1]")]
     [InlineData("a: b: c\n", "1:5-1 A second colon follows in the same value.")]
     [InlineData("a: 1\n b: 2\n", "2:3-1 This key is indented below a line that has a value already.")]

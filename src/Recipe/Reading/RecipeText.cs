@@ -72,7 +72,7 @@ internal sealed class RecipeText
             var line = Lines[l];
             var indent = line.Length - line.TrimStart(' ', '\t').Length;
             var tab = line.IndexOf('\t', StringComparison.Ordinal);
-            if (tab >= 0 && tab < indent && indent < line.Length)
+            if (tab >= 0 && tab < indent)
                 errors.Add("A tab indents this line; indent with spaces.", new(File, l + 1, tab + 1, 1), "spaces");
             for (var c = 0; c < line.Length && !errors.Full; c++)
             {
