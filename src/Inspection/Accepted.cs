@@ -43,7 +43,12 @@ internal static class Accepted
                 var message = Catalogue.All.Any(kind => kind.Id == accepted.Kind)
                     ? $"The recipe accepts '{accepted.Kind}', which does not come up."
                     : $"The recipe accepts '{accepted.Kind}', and there is no finding of that name.";
-                marked.Add(Note(NotNeeded, message, accepted));
+                var nearest = NearestWord.To(accepted.Kind, Catalogue.All.Select(kind => kind.Id));
+                var remedy =
+                    nearest is null || nearest == accepted.Kind
+                        ? null
+                        : new Remedy($"Did you mean '{nearest}'?", Sure: false);
+                marked.Add(Note(NotNeeded, message, accepted) with { Remedy = remedy });
             }
             else if (marked[meant[0]].Kind.ConcernsSafety)
             {

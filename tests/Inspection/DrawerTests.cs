@@ -92,6 +92,16 @@ public sealed class DrawerTests
     }
 
     [Fact]
+    public void One_side_too_short_for_its_slide_is_named()
+    {
+        var bench = Chest.Sound();
+        bench.Change("box-right", board => board with { Extent = Box(375, 20, 20, 387, 262, 180) });
+        var finding = bench.Inspect().The(DrawerRuns.ShorterThanSlide);
+        Assert.Equal(Mm(242), finding.Length());
+        Assert.StartsWith("Make the box right 8 mm longer", finding.Remedy?.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Shelf_over_the_box_counts_as_what_is_above_it()
     {
         var bench = Chest.Sound();

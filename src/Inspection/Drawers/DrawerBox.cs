@@ -47,6 +47,10 @@ internal sealed class DrawerBox
         );
     }
 
+    /// <summary>The part of the box that carries the slide on a side: the outermost there, and the longest of those.</summary>
+    public Shape Carrying(Direction side) =>
+        Parts.OrderByDescending(part => part.Box.Reach(side)).ThenByDescending(part => part.Box.Size(Axis.Y)).First();
+
     /// <summary>
     /// What stands closer to the box in a direction than it may; null where nothing does. Up and down the edges of the
     /// opening count over the whole depth, since the box passes them when it is drawn.

@@ -90,7 +90,7 @@ internal sealed class DrawerRuns : ICheck
     public string How =>
         "The box is measured against the parts that carry its slides, on each side, smallest and largest, and held against "
         + "the slide's own window; then against whatever stands over, under and behind it, and against the edges of the "
-        + "opening that it passes when it is drawn. Its depth is held against the length of the slides.";
+        + "opening that it passes when it is drawn. The sides that carry the slides are held against the length of those.";
 
     public IReadOnlyList<FindingKind> Kinds { get; } =
     [TooTight, TooSlack, NothingBeside, NoRoomAbove, NoRoomBelow, NoRoomBehind, ShorterThanSlide, FrontOff];
@@ -209,17 +209,21 @@ internal sealed class DrawerRuns : ICheck
 
     private static Finding? AgainstSlide(InspectedPiece piece, DrawerBox box)
     {
-        var depth = piece.ToLength(box.Around.Size(Axis.Y));
-        if (depth >= box.Fit.SlideLength - Tolerance.Rounding)
+        var carrying = Sides.Select(box.Carrying).ToList();
+        var shortest = carrying.MinBy(part => part.Box.Size(Axis.Y))!;
+        var length = piece.ToLength(shortest.Box.Size(Axis.Y));
+        if (length >= box.Fit.SlideLength - Tolerance.Rounding)
             return null;
-        var middle = box.Around.Centre();
+        var alike = carrying.TrueForAll(part => part.Box.Size(Axis.Y) == shortest.Box.Size(Axis.Y));
+        var middle = alike ? box.Around.Centre() : shortest.Box.Centre();
+        var what = alike ? "box" : shortest.Part.Name;
         return Tell(piece, box, ShorterThanSlide, $"The box of the {box.Name} is shorter than its slides.") with
         {
-            Where = piece.ToSpace(middle with { Y = box.Around.Min.Y }, middle with { Y = box.Around.Max.Y }),
-            Measured = new MeasuredLength("depth of the box", depth),
+            Where = piece.ToSpace(middle with { Y = shortest.Box.Min.Y }, middle with { Y = shortest.Box.Max.Y }),
+            Measured = new MeasuredLength("length beside the slide", length),
             Wanted = new(box.Fit.SlideLength, null),
             Remedy = new(
-                $"Make the box {piece.Say(box.Fit.SlideLength - depth)} longer, front to back, or take the next shorter slides.",
+                $"Make the {what} {piece.Say(box.Fit.SlideLength - length)} longer, front to back, or take the next shorter slides.",
                 Sure: false
             ),
         };
