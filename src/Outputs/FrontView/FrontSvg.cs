@@ -41,7 +41,7 @@ public static class FrontSvg
     )
     {
         var drawing = FrontDrawing.Of(piece, report);
-        var chosen = DrawingScale.For(piece.Format.Unit).First(s => drawing.Fits(mostWidthMm, mostHeightMm, s));
+        var chosen = DrawingScale.ForFigure(piece.Format.Unit).First(s => drawing.Fits(mostWidthMm, mostHeightMm, s));
         (scale, overall) = (chosen.Name, drawing.OverallSize);
         var height = Math.Min(mostHeightMm, drawing.HeightAt(chosen));
         using var svg = new SvgWriter(mostWidthMm, height, Title(piece), Description(chosen));

@@ -34,10 +34,12 @@ internal sealed record DrawingScale(double Divisor, string Name)
     public static double Handy(LengthUnit unit) => unit == LengthUnit.Inch ? 12 : 10;
 
     /// <summary>The standard scales, the largest picture first: ISO 5455, or inches to the foot.</summary>
-    public static IEnumerable<DrawingScale> For(LengthUnit unit)
-    {
-        return unit == LengthUnit.Inch ? InchesToTheFoot.Concat(Reductions(100)) : Reductions(1);
-    }
+    public static IEnumerable<DrawingScale> For(LengthUnit unit) =>
+        unit == LengthUnit.Inch ? InchesToTheFoot.Concat(Reductions(100, [1, 2, 5])) : Reductions(1, [1, 2, 5]);
+
+    /// <summary>The same with steps between (1:15, 1:25), for a picture on a page that nobody lays a rule on.</summary>
+    public static IEnumerable<DrawingScale> ForFigure(LengthUnit unit) =>
+        unit == LengthUnit.Inch ? For(unit) : Reductions(1, [1, 1.5, 2, 2.5, 5]);
 
     private static readonly DrawingScale[] InchesToTheFoot =
     [
@@ -53,12 +55,12 @@ internal sealed record DrawingScale(double Divisor, string Name)
         new(96, "1/8\" = 1'-0\" (1:96)"),
     ];
 
-    /// <summary>1:1, 1:2, 1:5, 1:10 and on without end, so that a piece of any size fits some sheet.</summary>
-    private static IEnumerable<DrawingScale> Reductions(double from)
+    /// <summary>Steps of every power of ten without end, so that a piece of any size fits some sheet.</summary>
+    private static IEnumerable<DrawingScale> Reductions(double from, double[] steps)
     {
         for (var decade = from; decade < 1e15; decade *= 10)
         {
-            foreach (var step in (double[])[1, 2, 5])
+            foreach (var step in steps)
                 yield return new(decade * step, string.Create(CultureInfo.InvariantCulture, $"1:{decade * step}"));
         }
     }
