@@ -35,7 +35,8 @@ internal sealed class KeptMaker(PieceBuilder piece, GroupDraft group, Material m
         );
         Lean(body, width.Length, widthAtTop.Length);
         Slope(body, height.Length, heightAtRight.Length);
-        var inside = Hollow(body, fields.Map("inside")!, at);
+        var outline = new KeptOutline(width.Length, widthAtTop.Length, height.Length, heightAtRight.Length);
+        var inside = Hollow(body, fields.Map("inside")!, at, outline);
         if (fields.Map("doors") is { } doors)
             Doors(body, doors, inside);
         foreach (var shelf in fields.Named("shelves"))
@@ -69,7 +70,7 @@ internal sealed class KeptMaker(PieceBuilder piece, GroupDraft group, Material m
         body.Sweep(CutKind.Bevel, Axis.Z, wedge, zero, body.Thickness.Length);
     }
 
-    private Extent Hollow(PartDraft body, Fields inside, Point at)
+    private Extent Hollow(PartDraft body, Fields inside, Point at, KeptOutline outline)
     {
         var left = at.X + inside.Length("from left").Length;
         var floor = at.Z + inside.Length("from foot").Length;
@@ -81,8 +82,7 @@ internal sealed class KeptMaker(PieceBuilder piece, GroupDraft group, Material m
                 floor + inside.Length("height").Length
             )
         );
-        var outside = body.Extent;
-        if (hollow.Max.X >= outside.Max.X || hollow.Max.Y > outside.Max.Y || hollow.Max.Z >= outside.Max.Z)
+        if (hollow.Max.Y > body.Extent.Max.Y || !outline.Holds(hollow.Max.X - at.X, hollow.Max.Z - at.Z))
             throw new CannotBuildException(
                 new InputError(
                     $"The inside of the {group.Name} reaches out of its outside.",

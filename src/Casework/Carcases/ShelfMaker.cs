@@ -1,4 +1,6 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts;
+using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 
@@ -11,9 +13,9 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
     {
         if (shelves.At.Count > 0 && shelves.At.Count != shelves.Count)
             throw new CannotBuildException(
-                new Findings.InputError(
+                new InputError(
                     $"There are {shelves.Count} shelves and {shelves.At.Count} heights for them.",
-                    plan.Group.Source,
+                    shelves.Place,
                     "a height for each shelf, or none"
                 )
             );
@@ -21,16 +23,40 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
         var setback = piece.Shop.Length(Rules.ShelfSetback, "setback");
         var width = (insideDepth - setback).As("shelf width");
         var spread = (bay.InsideHeight - (material.Thickness * shelves.Count)) / (shelves.Count + 1);
+        IReadOnlyList<Figure> heights =
+            shelves.At.Count > 0
+                ? shelves.At
+                : [.. Enumerable.Range(0, shelves.Count).Select(n => (spread * (n + 1)) + (material.Thickness * n))];
+        RefuseNoRoom(bay, heights, material.Thickness.Length, shelves.Place);
         for (var n = 0; n < shelves.Count; n++)
         {
             // Shelves are counted from the bottom.
-            var height = shelves.At.Count > 0 ? shelves.At[n] : (spread * (n + 1)) + (material.Thickness * n);
+            var height = heights[n];
             var name = $"{Prefix(bay)}{(shelves.Adjustable ? "adjustable" : "fixed")} shelf {n + 1}";
             var y = bay.Inside.Min.Y + setback.Length;
             if (shelves.Adjustable)
                 Adjustable(bay, material, width, name, y, height);
             else
                 Fixed(bay, material, width, name, y, height);
+        }
+    }
+
+    /// <summary>Shelves lie one above the other, from the floor of the bay to its ceiling.</summary>
+    private static void RefuseNoRoom(Cell bay, IReadOnlyList<Figure> heights, Length thickness, SourcePlace place)
+    {
+        for (var n = 0; n < heights.Count; n++)
+        {
+            var ceiling = n + 1 < heights.Count ? heights[n + 1].Length : bay.InsideHeight.Length;
+            if (heights[n].Length > Length.Zero && heights[n].Length + thickness <= ceiling)
+                continue;
+            throw new CannotBuildException(
+                new InputError(
+                    $"There is no room for shelf {n + 1} of {heights.Count}, which is {NoRoom.Show(thickness)} thick,"
+                        + $" in a bay of {NoRoom.Show(bay.InsideHeight.Length)}.",
+                    place,
+                    "fewer or thinner shelves, or heights that rise from the floor of the bay"
+                )
+            );
         }
     }
 

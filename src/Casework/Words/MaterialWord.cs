@@ -170,6 +170,8 @@ internal static class MaterialWord
         Scope scope
     )
     {
+        if (thickness.Quantity.IsLength && thickness.Length <= Length.Zero)
+            return Refuse(scope, $"The {stuff} has no thickness.", place, "a thickness above zero: maple 3/4");
         var known = KnownStuff.Find(stuff);
         var density = fields?.Count("density") ?? 0;
         if (known is null && (density == 0 || kind is null))

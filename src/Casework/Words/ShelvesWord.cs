@@ -56,6 +56,6 @@ internal static class ShelvesWord
             .OfType<Scalar>()
             .Select((s, n) => piece.Scope.Length(s, $"height of shelf {n + 1}"))
             .ToList();
-        return new ShelvesPlan(count, adjustable, material, heights);
+        return new ShelvesPlan(count, adjustable, material, heights, fields.Place);
     }
 }
