@@ -1,41 +1,52 @@
-using System.Diagnostics;
 using System.Globalization;
 using Dryfit.Bench;
-using Dryfit.Solids;
 
-var boards = Workload.Read(args[0]);
-var solids = new Solid[boards.Count];
-var best = new double[boards.Count];
-Array.Fill(best, 1e9);
-var bestAll = 1e9;
-long bytes = 0;
-for (var pass = 0; pass < int.Parse(args[1], CultureInfo.InvariantCulture); pass++)
+var folder = args[0];
+var file = args[1];
+var pairsFile = Array.IndexOf(args, "--pairs") is var at and > 0 ? args[at + 1] : null;
+var boards = Workload.Read(file);
+var work = new Work(boards, pairsFile is null ? [] : Workload.ReadPairs(pairsFile));
+
+Peer? peer = null;
+if (args.Contains("--peer"))
 {
-    var all = Stopwatch.GetTimestamp();
-    var before = GC.GetAllocatedBytesForCurrentThread();
-    for (var i = 0; i < solids.Length; i++)
+    peer = Peer.Start(folder, out var why) ?? throw new InvalidOperationException(why);
+    peer.Ask($"load {file}");
+}
+
+var times = new Times();
+Measure.Warm(work);
+for (var round = 0; round < (boards.Count <= 200 ? 7 : 1); round++)
+{
+    Measure.Round(work, times);
+    if (peer is not null)
     {
-        var start = Stopwatch.GetTimestamp();
-        solids[i] = SolidBuilder.Build(boards[i].Size, boards[i].Cuts);
-        best[i] = Math.Min(best[i], Stopwatch.GetElapsedTime(start).TotalMicroseconds);
+        times.Add("peer build", peer.Ask("build"));
+        if (pairsFile is not null)
+        {
+            times.Add("peer pairs", peer.Ask($"pairs {pairsFile}"));
+        }
     }
-
-    bestAll = Math.Min(bestAll, Stopwatch.GetElapsedTime(all).TotalMilliseconds);
-    bytes = (GC.GetAllocatedBytesForCurrentThread() - before) / solids.Length;
 }
 
-Console.Error.WriteLine($"{bestAll:F2} ms, sum of bests {best.Sum() / 1000:F2} ms, {bytes} B/part");
-for (var i = 0; i < Math.Min(8, solids.Length); i++)
+for (var i = 0; i < boards.Count; i++)
 {
-    Console.Error.WriteLine($"{boards[i].Id} {best[i]:F1} us {solids[i].Triangles.Count / 3}");
-}
-
-for (var i = 0; i < solids.Length; i++)
-{
+    var solid = work.Solids[i];
     Console.WriteLine(
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{boards[i].Id}\t{solids[i].Volume / 1e18:F5}\t{solids[i].Area / 1e12:F6}\t{solids[i].Triangles.Count / 3}"
+            $"{boards[i].Id}\t{solid.Volume / Work.CubicMm:F5}\t{solid.Area / Work.SquareMm:F6}\t{solid.Triangles.Count / 3}"
         )
     );
 }
+
+if (pairsFile is not null)
+{
+    foreach (var (a, b, volume, gap) in work.Measured)
+    {
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{a}\t{b}\t{volume:G9}\t{gap:G9}"));
+    }
+}
+
+times.Print(boards.Count);
+peer?.Dispose();

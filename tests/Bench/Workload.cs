@@ -35,6 +35,10 @@ internal static class Workload
         return boards;
     }
 
+    /// <summary>The first two ids of each line.</summary>
+    public static List<(string A, string B)> ReadPairs(string path) =>
+        [.. File.ReadLines(path).Select(line => line.Split('\t')).Select(row => (row[0], row[1]))];
+
     private static Cut ReadCut(JsonElement cut) =>
         cut.GetProperty("k").GetString() switch
         {
