@@ -8,8 +8,8 @@ internal sealed class PointTable(PlaneTable planes)
 {
     private readonly Store<Point> points = new();
     private readonly Store<Incidence> incidences = new();
-    private readonly Dictionary<ulong, int> byTriple = [];
-    private readonly Dictionary<(long X, long Y, long Z), int> cells = [];
+    private readonly KeyTable byTriple = new();
+    private readonly KeyTable cells = new();
     private readonly Dictionary<int, ExactPoint> exact = [];
     private double cellSize;
 
@@ -52,13 +52,12 @@ internal sealed class PointTable(PlaneTable planes)
         }
 
         var key = ((ulong)p << 42) | ((ulong)q << 21) | (uint)r;
-        if (byTriple.TryGetValue(key, out var known))
+        ref var found = ref byTriple.Find(key, -1, out var isKnown);
+        if (!isKnown && Determinant(p, q, r, out var det) != 0)
         {
-            return known;
+            found = Locate(p, q, r, det);
         }
 
-        var found = Determinant(p, q, r, out var det) == 0 ? -1 : Locate(p, q, r, det);
-        byTriple.Add(key, found);
         return found;
     }
 
@@ -206,9 +205,10 @@ internal sealed class PointTable(PlaneTable planes)
         }
 
         ref var stored = ref points[index];
-        var cell = Cell(stored.X, stored.Y, stored.Z);
-        stored.NextInCell = cells.TryGetValue(cell, out var head) ? head : -1;
-        cells[cell] = index;
+        var (x, y, z) = Cell(stored.X, stored.Y, stored.Z);
+        ref var head = ref cells.Find(Key(x, y, z), -1, out _);
+        stored.NextInCell = head;
+        head = index;
         return index;
     }
 
@@ -345,12 +345,7 @@ internal sealed class PointTable(PlaneTable planes)
             {
                 for (var z = low.Z; z <= high.Z; z++)
                 {
-                    if (!cells.TryGetValue((x, y, z), out var other))
-                    {
-                        continue;
-                    }
-
-                    for (; other >= 0; other = points[other].NextInCell)
+                    for (var other = cells.Find(Key(x, y, z), -1, out _); other >= 0; other = points[other].NextInCell)
                     {
                         if (Same(index, other))
                         {
@@ -413,6 +408,10 @@ internal sealed class PointTable(PlaneTable planes)
 
         p.More = incidences.Add(new(plane, p.More));
     }
+
+    // Cells that share a key are only looked through in vain.
+    private static ulong Key(long x, long y, long z) =>
+        ((ulong)x * 0x8DA6B343ul) ^ ((ulong)y * 0xD8163841D8163841ul) ^ ((ulong)z * 0xCB1AB31F5ul);
 
     // The offset keeps whole coordinates away from the borders of cells.
     private (long X, long Y, long Z) Cell(double x, double y, double z) =>

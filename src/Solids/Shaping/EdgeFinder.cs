@@ -37,7 +37,6 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
     private readonly Store<Crossing> crossings = new();
     private readonly Store<int> seenPlane = new();
     private readonly Store<Inside> inside = new();
-    private Comparison<Crossing>? order;
     private Line current;
     private int stamp;
 
@@ -144,8 +143,19 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
             }
         }
 
-        order ??= Compare;
-        crossings.Span.Sort(order);
+        // Few: by insertion.
+        for (var i = 1; i < crossings.Count; i++)
+        {
+            var moving = crossings[i];
+            var at = i;
+            while (at > 0 && Compare(in crossings[at - 1], in moving) > 0)
+            {
+                crossings[at] = crossings[at - 1];
+                at--;
+            }
+
+            crossings[at] = moving;
+        }
     }
 
     private void AddCrossing(int plane)
@@ -169,7 +179,7 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
     }
 
     // By place along the line; where the doubles cannot tell, by the side on which one lies of the plane that made the other.
-    private int Compare(Crossing a, Crossing b)
+    private int Compare(in Crossing a, in Crossing b)
     {
         if (a.Point == b.Point)
         {
@@ -234,7 +244,7 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
             var walls = 0ul;
             if (body.Bounds.Holds(x, y, z))
             {
-                mask = Wedges(in body, from, to, all, ring, turned, out walls);
+                mask = Wedges(in body, from, to, new(x, y, z), all, ring, turned, out walls);
             }
 
             if (body.IsKept)
@@ -263,15 +273,38 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
         }
     }
 
-    // The wedges of a body around the open stretch between two points that no face of it crosses.
-    private uint Wedges(in Body body, int from, int to, uint all, Span<int> ring, Span<int> turned, out ulong walls)
+    // The wedges of a body around the open stretch between two points that no face of it crosses: its middle decides; where
+    // the doubles leave a doubt, its exact ends.
+    private uint Wedges(
+        in Body body,
+        int from,
+        int to,
+        Vec3 middle,
+        uint all,
+        Span<int> ring,
+        Span<int> turned,
+        out ulong walls
+    )
     {
         var count = ring.Length;
         var mask = all;
         walls = 0;
+        var doubt = points[from].Error + points[to].Error + (8 * PlaneTable.UnitRoundOff * planes.Scale);
         for (var f = body.FirstFace; f < body.FirstFace + body.FaceCount; f++)
         {
             ref var face = ref bodies.Faces[f];
+            ref var plane = ref planes[face.Plane];
+            var outside = face.Outward * plane.Evaluate(middle.X, middle.Y, middle.Z);
+            if (outside > doubt + plane.Error)
+            {
+                return 0;
+            }
+
+            if (outside < -(doubt + plane.Error))
+            {
+                continue;
+            }
+
             var place = ring.IndexOf(face.Plane);
             if (place < 0)
             {

@@ -27,9 +27,9 @@ internal readonly record struct Stretch(Bounds Bounds, int Next);
 /// <summary>The lines of a construction; lines that coincide exactly have one index.</summary>
 internal sealed class LineTable(PlaneTable planes, PointTable points)
 {
-    private readonly Dictionary<long, int> byPair = [];
+    private readonly KeyTable byPair = new();
     private readonly Store<int> general = new();
-    private int known;
+    private int planeCount;
 
     public Store<Line> Lines { get; } = new();
 
@@ -42,7 +42,7 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
     {
         byPair.Clear();
         general.Clear();
-        known = planes.Count;
+        planeCount = planes.Count;
         Lines.Clear();
         Stretches.Clear();
         Planes.Clear();
@@ -63,11 +63,11 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
             (p, q) = (q, p);
         }
 
-        var key = ((long)p << 32) | (uint)q;
-        if (!byPair.TryGetValue(key, out var index))
+        var index = byPair.Find(Key(p, q), -1, out var isKnown);
+        if (!isKnown)
         {
             index = Add(p, q);
-            byPair[key] = index;
+            byPair.Find(Key(p, q), -1, out _) = index;
         }
 
         if (index < 0)
@@ -146,12 +146,13 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
             Stretches = -1,
         };
         // Further planes through the line: one of any three is no axis plane.
+        var somewhere = Somewhere(in a, in b, x, y, z);
         var isUpright = a.Axis >= 0 && b.Axis >= 0;
-        var candidates = isUpright ? general.Count : known;
+        var candidates = isUpright ? general.Count : planeCount;
         for (var i = 0; i < candidates; i++)
         {
             var r = isUpright ? general[i] : i;
-            if (r != p && r != q && Contains(p, q, in line, r))
+            if (r != p && r != q && MayContain(in line, somewhere, length, r) && Contains(p, q, in line, r))
             {
                 Planes.Add(r);
             }
@@ -168,7 +169,8 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
                 var (low, high) = (Planes[first + i], Planes[first + j]);
                 if (low < high)
                 {
-                    byPair.TryAdd(((long)low << 32) | (uint)high, index);
+                    ref var known = ref byPair.Find(Key(low, high), index, out _);
+                    known = known < 0 ? index : known;
                 }
             }
         }
@@ -186,6 +188,8 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
         return (Dyadic.Divide(x, largest), Dyadic.Divide(y, largest), Dyadic.Divide(z, largest));
     }
 
+    private static ulong Key(int p, int q) => ((ulong)p << 32) | (uint)q;
+
     private bool AreParallel(int p, int q)
     {
         var (a, b) = (planes.Exactly(p), planes.Exactly(q));
@@ -194,8 +198,17 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
             && ((a.B * b.C) - (a.C * b.B)).Sign == 0;
     }
 
-    // A plane contains the line where it is parallel to it and some point of the line lies on it.
-    private bool Contains(int p, int q, in Line line, int r)
+    // Some point of the line: (d_a (n_b x D) + d_b (D x n_a)) / D^2 with D = n_a x n_b.
+    private static Vec3 Somewhere(in Plane a, in Plane b, double x, double y, double z)
+    {
+        var along = new Vec3(x, y, z);
+        var p =
+            (Vec3.Cross(new(b.Nx, b.Ny, b.Nz), along) * a.D) + (Vec3.Cross(along, new(a.Nx, a.Ny, a.Nz)) * b.D);
+        return p * (1 / Vec3.Dot(along, along));
+    }
+
+    // Rules out nearly all planes by doubles, with room for a thousand times their error.
+    private bool MayContain(in Line line, Vec3 somewhere, double length, int r)
     {
         ref var s = ref planes[r];
         if (Math.Abs((s.Nx * line.Dx) + (s.Ny * line.Dy) + (s.Nz * line.Dz)) > 1e-6)
@@ -203,6 +216,13 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
             return false;
         }
 
+        return length < 1e-3
+            || Math.Abs(s.Evaluate(somewhere.X, somewhere.Y, somewhere.Z)) < 1e-9 * planes.Scale;
+    }
+
+    // A plane contains the line where it is parallel to it and some point of the line lies on it.
+    private bool Contains(int p, int q, in Line line, int r)
+    {
         if (points.Determinant(p, q, r, out _) != 0)
         {
             return false;
