@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using CsCheck;
 using Dryfit.Bench;
 
 namespace Dryfit.Solids.Tests;
@@ -18,17 +17,7 @@ public sealed class PeerTests
     {
         using var peer = Peer.Start(PeerFolder(), out var why);
         Assert.SkipWhen(peer is null, $"No second opinion: {why}.");
-        var boards = new List<(Vec3 Size, Cut[] Cuts)>();
-        (tilted ? RandomBoards.Any : RandomBoards.Upright).Sample(
-            board =>
-            {
-                lock (boards)
-                {
-                    boards.Add(board);
-                }
-            },
-            iter: count
-        );
+        var boards = (tilted ? RandomBoards.Any : RandomBoards.Upright).Take(count).ToList();
         var file = Path.GetTempFileName();
         try
         {

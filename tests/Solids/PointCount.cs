@@ -15,7 +15,8 @@ internal static class PointCount
             {
                 for (var k = 0; k < Steps; k++)
                 {
-                    var p = new Vec3((i + 0.4871) * size.X, (j + 0.5237) * size.Y, (k + 0.5113) * size.Z) * (1.0 / Steps);
+                    var p =
+                        new Vec3((i + 0.4871) * size.X, (j + 0.5237) * size.Y, (k + 0.5113) * size.Z) * (1.0 / Steps);
                     count += cuts.Any(cut => Holds(cut, p)) ? 0 : 1;
                 }
             }

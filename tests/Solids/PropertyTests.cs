@@ -6,41 +6,42 @@ public sealed class PropertyTests
 {
     [Fact]
     public void Boards_with_upright_cuts_are_sound() =>
-        RandomBoards.Upright.Sample(board => Build(board.Size, board.Cuts), iter: 3000);
+        RandomBoards.Upright.Hold(3000, board => Build(board.Size, board.Cuts));
 
     [Fact]
     public void Square_cuts_leave_no_triangle_without_area() =>
-        RandomBoards.Square.Sample(board => SolidBuilder.Build(board.Size, board.Cuts).Checked(), iter: 3000);
+        RandomBoards.Square.Hold(3000, board => SolidBuilder.Build(board.Size, board.Cuts).Checked());
 
     [Fact]
     public void Boards_with_tilted_cuts_are_sound() =>
-        RandomBoards.Any.Sample(board => Build(board.Size, board.Cuts), iter: 3000);
+        RandomBoards.Any.Hold(3000, board => Build(board.Size, board.Cuts));
 
     [Fact]
     public void Cuts_in_any_order_give_the_same_solid() =>
-        RandomBoards.Any.Sample(
-            board => Same(Build(board.Size, board.Cuts), Build(board.Size, [.. board.Cuts.Reverse()])),
-            iter: 1000
+        RandomBoards.Any.Hold(
+            1000,
+            board => Same(Build(board.Size, board.Cuts), Build(board.Size, [.. board.Cuts.Reverse()]))
         );
 
     [Fact]
     public void Cutting_twice_is_cutting_once() =>
-        RandomBoards.Any.Sample(
-            board => Same(Build(board.Size, board.Cuts), Build(board.Size, [.. board.Cuts, .. board.Cuts])),
-            iter: 1000
+        RandomBoards.Any.Hold(
+            1000,
+            board => Same(Build(board.Size, board.Cuts), Build(board.Size, [.. board.Cuts, .. board.Cuts]))
         );
 
     [Fact]
     public void Mirrored_cuts_give_the_mirrored_solid() =>
-        RandomBoards.Upright.Sample(
-            board => Same(Build(board.Size, board.Cuts), Build(board.Size, Mirrored(board.Cuts, board.Size.X))),
-            iter: 1000
+        RandomBoards.Upright.Hold(
+            1000,
+            board => Same(Build(board.Size, board.Cuts), Build(board.Size, Mirrored(board.Cuts, board.Size.X)))
         );
 
     // The mirrored place of a tilted cut is rounded anew: what is flush but for that may be so no more.
     [Fact]
     public void Mirrored_tilted_cuts_take_as_much() =>
-        RandomBoards.Any.Sample(
+        RandomBoards.Any.Hold(
+            1000,
             board =>
             {
                 var solid = Build(board.Size, board.Cuts);
@@ -50,36 +51,37 @@ public sealed class PropertyTests
                 {
                     Assert.Equal(solid.Centroid.X, board.Size.X - mirrored.Centroid.X, 1e-6);
                 }
-            },
-            iter: 1000
+            }
         );
 
     [Fact]
     public void Two_halves_of_a_board_are_the_board() =>
         Gen.Select(RandomBoards.Any, Gen.Int[1, 3])
-            .Sample(
-                (board, at) =>
+            .Hold(
+                1000,
+                sample =>
                 {
+                    var (board, at) = sample;
                     var x = 5 * at;
                     var left = Build(board.Size, [.. board.Cuts, new BoxCut(new(x, 0, 0), board.Size)]);
                     var right = Build(board.Size, [.. board.Cuts, new BoxCut(default, board.Size with { X = x })]);
                     Assert.Equal(Build(board.Size, board.Cuts).Volume, left.Volume + right.Volume, 1e-6);
-                },
-                iter: 1000
+                }
             );
 
     [Fact]
     public void Part_and_what_its_cuts_take_are_the_blank() =>
         Gen.Select(RandomBoards.Sizes, RandomBoards.AnyCuts)
-            .Sample(
-                (size, cut) =>
+            .Hold(
+                500,
+                sample =>
                 {
+                    var (size, cut) = sample;
                     var part = new Placed(Build(size, [cut]), Frame.Identity);
                     var blank = new Placed(Build(size, []), Frame.Identity);
                     var kept = Pair.Overlap(part, blank)?.Volume ?? 0;
                     Assert.Equal(part.Solid.Volume, kept, 1e-6);
-                },
-                iter: 500
+                }
             );
 
     private static Solid Build(Vec3 size, Cut[] cuts) => SolidBuilder.Build(size, cuts).Checked(mayHaveSlivers: true);

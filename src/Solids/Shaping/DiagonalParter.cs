@@ -11,6 +11,12 @@ internal static class DiagonalParter
     public static void Part(Store<int> triangles, Store<FaceRow> faces, ref Vec3[] vertices)
     {
         var seen = new Dictionary<(int From, int To), int>();
+        for (var i = 0; i < triangles.Count; i++)
+        {
+            var side = (triangles[i], triangles[i % 3 == 2 ? i - 2 : i + 1]);
+            seen[side] = seen.GetValueOrDefault(side) + 1;
+        }
+
         var middles = new Dictionary<(int Face, int From, int To), int>();
         var added = new List<Vec3>(vertices);
         for (var f = 0; f < faces.Count; f++)
@@ -19,28 +25,7 @@ internal static class DiagonalParter
             foreach (var (from, to) in inFace)
             {
                 // Only a diagonal has both its ways within one face.
-                var count = seen.GetValueOrDefault((from, to)) + 1;
-                seen[(from, to)] = count;
-                if (count > 1 && inFace.Contains((to, from)) && !middles.ContainsKey((f, from, to)))
-                {
-                    middles[(f, from, to)] = added.Count;
-                    middles[(f, to, from)] = added.Count;
-                    added.Add((vertices[from] + vertices[to]) * 0.5);
-                }
-            }
-        }
-
-        // A diagonal seen before the edge it doubles has not been parted yet.
-        for (var f = 0; f < faces.Count; f++)
-        {
-            var inFace = SidesOf(triangles, faces[f]);
-            foreach (var (from, to) in inFace)
-            {
-                if (
-                    seen[(from, to)] > 1
-                    && inFace.Contains((to, from))
-                    && !middles.Keys.Any(key => key.From == from && key.To == to)
-                )
+                if (seen[(from, to)] > 1 && inFace.Contains((to, from)) && !middles.ContainsKey((f, from, to)))
                 {
                     middles[(f, from, to)] = added.Count;
                     middles[(f, to, from)] = added.Count;

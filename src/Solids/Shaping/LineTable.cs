@@ -202,8 +202,7 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
     private static Vec3 Somewhere(in Plane a, in Plane b, double x, double y, double z)
     {
         var along = new Vec3(x, y, z);
-        var p =
-            (Vec3.Cross(new(b.Nx, b.Ny, b.Nz), along) * a.D) + (Vec3.Cross(along, new(a.Nx, a.Ny, a.Nz)) * b.D);
+        var p = (Vec3.Cross(new(b.Nx, b.Ny, b.Nz), along) * a.D) + (Vec3.Cross(along, new(a.Nx, a.Ny, a.Nz)) * b.D);
         return p * (1 / Vec3.Dot(along, along));
     }
 
@@ -216,8 +215,7 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
             return false;
         }
 
-        return length < 1e-3
-            || Math.Abs(s.Evaluate(somewhere.X, somewhere.Y, somewhere.Z)) < 1e-9 * planes.Scale;
+        return length < 1e-3 || Math.Abs(s.Evaluate(somewhere.X, somewhere.Y, somewhere.Z)) < 1e-9 * planes.Scale;
     }
 
     // A plane contains the line where it is parallel to it and some point of the line lies on it.
