@@ -12,7 +12,7 @@ public sealed class Checking_a_recipe
 
         Assert.Equal(0, shell.Run("check", "hall.dryfit.yaml"));
 
-        Assert.Contains("Checked: ", shell.Out, StringComparison.Ordinal);
+        Assert.Contains("\nChecked:\n", shell.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("stop", shell.Out, StringComparison.Ordinal);
         Assert.Empty(shell.Error);
         Assert.Equal(["hall.dryfit.yaml"], shell.Names());

@@ -24,9 +24,9 @@ internal static class DryfitCommand
             surroundings.Error.WriteLine($"{Name}: {trouble.Message}");
             return ExitCode.FileTrouble;
         }
-        catch (IOException fault)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            // Files named by the user are met elsewhere: this is standard output, on a full disk for one.
+            // Files named by the user are met elsewhere: this is standard output, on a full disk or closed.
             surroundings.Error.WriteLine(
                 $"{Name}: The results cannot be written: {FileTroubleException.Reason(fault)}."
             );
@@ -71,7 +71,7 @@ internal static class DryfitCommand
     private static int ReportOwnFault(Exception fault, Surroundings surroundings)
     {
         surroundings.Error.WriteLine($"{Name}: internal error: {fault.GetType().Name}: {fault.Message}");
-        surroundings.Error.WriteLine("This is a fault of Dryfit, not of your recipe. Nothing was written.");
+        surroundings.Error.WriteLine("This is a fault of Dryfit, not of your recipe. Files written before are whole.");
         if (surroundings.Variable(TraceVariable) is { Length: > 0 })
             surroundings.Error.WriteLine(fault.ToString());
         else
