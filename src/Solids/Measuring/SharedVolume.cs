@@ -18,34 +18,18 @@ internal static class SharedVolume
     /// <summary>The solid that both fill, in world coordinates; null where there is none.</summary>
     public static Solid? Common(Placed a, Placed b)
     {
-        if (a.Solid.PieceCount == 0 || b.Solid.PieceCount == 0 || AreApart(WorldBounds(a), WorldBounds(b)))
+        if (
+            a.Solid.PieceCount == 0
+            || b.Solid.PieceCount == 0
+            || AreApart(a.Solid.Bounds.Carried(a.Frame), b.Solid.Bounds.Carried(b.Frame))
+            || SquareTest.ShareNothing(a, b)
+        )
         {
             return null;
         }
 
         var common = Workshop.Mine.Common(a, b);
         return common.Faces.Count == 0 ? null : common;
-    }
-
-    /// <summary>The box around a placed solid in world coordinates.</summary>
-    public static Box WorldBounds(Placed placed)
-    {
-        var box = placed.Solid.Bounds;
-        var bounds = Bounds.Empty;
-        for (var i = 0; i < 8; i++)
-        {
-            bounds.Include(
-                placed.Frame.ToWorld(
-                    new(
-                        (i & 1) == 0 ? box.Min.X : box.Max.X,
-                        (i & 2) == 0 ? box.Min.Y : box.Max.Y,
-                        (i & 4) == 0 ? box.Min.Z : box.Max.Z
-                    )
-                )
-            );
-        }
-
-        return new(new(bounds.MinX, bounds.MinY, bounds.MinZ), new(bounds.MaxX, bounds.MaxY, bounds.MaxZ));
     }
 
     private static bool AreApart(Box a, Box b) =>

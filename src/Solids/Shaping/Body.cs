@@ -46,6 +46,8 @@ internal struct Bounds
             MaxZ = double.NegativeInfinity,
         };
 
+    public readonly Box ToBox() => new(new(MinX, MinY, MinZ), new(MaxX, MaxY, MaxZ));
+
     public readonly bool IsEmpty => MinX > MaxX || MinY > MaxY || MinZ > MaxZ;
 
     public void Include(Vec3 p)

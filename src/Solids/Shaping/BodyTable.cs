@@ -215,7 +215,8 @@ internal sealed class BodyTable(PlaneTable planes)
         );
     }
 
-    private static bool IsAxial(in Frame frame) => AxisOf(frame.U) >= 0 && AxisOf(frame.V) >= 0 && AxisOf(frame.W) >= 0;
+    /// <summary>Whether a frame only swaps and turns axes.</summary>
+    public static bool IsAxial(in Frame frame) => AxisOf(frame.U) >= 0 && AxisOf(frame.V) >= 0 && AxisOf(frame.W) >= 0;
 
     // The axis a direction runs along exactly, or -1.
     private static int AxisOf(Vec3 d) =>

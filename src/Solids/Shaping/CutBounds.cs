@@ -28,6 +28,8 @@ internal static class CutBounds
             _ => bounds.MaxZ,
         };
 
+    public static Bounds ToBounds(this Box box) => Of(box.Min, box.Max);
+
     private static Bounds Of(Vec3 min, Vec3 max)
     {
         var bounds = Bounds.Empty;

@@ -1,4 +1,5 @@
 using Dryfit.Solids.Exact;
+using Dryfit.Solids.Measuring;
 
 namespace Dryfit.Solids.Shaping;
 
@@ -59,10 +60,15 @@ internal sealed class Workshop
         var cuts = new List<Cut>(a.Solid.Cuts.Count + b.Solid.Cuts.Count);
         foreach (var placed in (ReadOnlySpan<Placed>)[a, b])
         {
+            // Only cuts that reach into what both blanks fill, seen from their own board.
+            var room = bodies.Room.ToBox().CarriedBack(placed.Frame).ToBounds().Grown(planes.Scale * 1e-9);
             foreach (var cut in placed.Solid.Cuts)
             {
-                bodies.AddCut(cut, cuts.Count, placed.Frame);
-                cuts.Add(cut);
+                if (cut.Around().Touches(in room))
+                {
+                    bodies.AddCut(cut, cuts.Count, placed.Frame);
+                    cuts.Add(cut);
+                }
             }
         }
 
