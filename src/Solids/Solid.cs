@@ -29,6 +29,9 @@ public sealed class Solid
     /// <summary>How many separate pieces it falls into: 1 is a sound board, 0 means that nothing is left.</summary>
     public required int PieceCount { get; init; }
 
+    /// <summary>Whether the exact solid touches itself in an edge or a corner: nothing holds there.</summary>
+    public bool TouchesItself { get; init; }
+
     /// <summary>The blank it was made from.</summary>
     internal Vec3 Size { get; init; }
 

@@ -20,7 +20,7 @@ internal sealed class SolidWriter(
     private readonly Store<int> shell = new();
     private readonly Store<double> volumes = new();
 
-    public Solid Write(Vec3 size, IReadOnlyList<Cut> cuts, Store<LoneBore> bores, bool mayDouble)
+    public Solid Write(Vec3 size, IReadOnlyList<Cut> cuts, Store<LoneBore> bores, bool isDoubled)
     {
         var vertices = WriteVertices(bores);
         triangles.Clear();
@@ -36,7 +36,7 @@ internal sealed class SolidWriter(
             LoneBoreWriter.Measure(in bore, ref mass);
         }
 
-        if (mayDouble)
+        if (isDoubled || corners.HasTouching)
         {
             DiagonalParter.Part(triangles, rows, ref vertices);
         }
@@ -51,6 +51,7 @@ internal sealed class SolidWriter(
             Centroid = mass.Centroid,
             Bounds = Around(corners.CornerPosition.Span),
             PieceCount = CountPieces(),
+            TouchesItself = isDoubled || HasTwinCorners(),
             Size = size,
             Cuts = cuts,
         };
@@ -165,6 +166,22 @@ internal sealed class SolidWriter(
         }
 
         return known;
+    }
+
+    // A point with two corners: two fans of faces meet in it.
+    private bool HasTwinCorners()
+    {
+        shell.Resize(points.Count, 0);
+        shell.Span.Clear();
+        foreach (var point in corners.CornerPoint.Span)
+        {
+            if (point >= 0 && shell[point]++ > 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static Box Around(ReadOnlySpan<Vec3> vertices)

@@ -87,6 +87,6 @@ internal sealed class Workshop
         edges.Find();
         loops.Find(edges.HasDoubled);
         faces.Find();
-        return writer.Write(size, cuts, bores, edges.HasDoubled || loops.HasTouching);
+        return writer.Write(size, cuts, bores, edges.HasDoubled);
     }
 }
