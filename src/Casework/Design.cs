@@ -76,6 +76,10 @@ public static class Design
             cut.Know([.. NamesOf(reckoned)]);
         }
         Construct(piece, recipe, bodies, measured);
+        if (piece.Parts.Count == 0)
+            scope.Report(
+                new InputError("The piece has no parts.", recipe["carcases"]!.Place, "a carcase with a name and a size")
+            );
         foreach (var (phrase, place) in cut.Unused)
             scope.Report(Unknown(phrase, place, "part or unit", NamesOf(piece)));
         foreach (var (phrase, place) in measured.Unused)

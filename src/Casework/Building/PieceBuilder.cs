@@ -13,6 +13,9 @@ internal sealed class PieceBuilder
     /// <summary>More parts than any one-person shop builds in a piece; a recipe that asks for more is a slip.</summary>
     private const int MostParts = 20_000;
 
+    /// <summary>Less than this is no part: a hair has five times as much.</summary>
+    private static readonly Length Thinnest = Length.FromMillimetres(new Rational(1, 100));
+
     private readonly HashSet<string> _ids = new(StringComparer.Ordinal);
     private readonly List<GroupDraft> _groups = [];
     private readonly List<PartDraft> _parts = [];
@@ -201,7 +204,7 @@ internal sealed class PieceBuilder
 
     private static void RefuseNothing(string part, string size, Figure figure, SourcePlace place)
     {
-        if (figure.Length <= Length.Zero)
+        if (figure.Length < Thinnest)
             throw new CannotBuildException(
                 new InputError(
                     $"The {part} would have a {size} of {LengthFormat.Millimetres.WriteWithUnit(figure.Length)}: there is no room for it.",

@@ -72,7 +72,7 @@ internal sealed class BayDividers(PieceBuilder piece, CarcasePlan plan, Box box)
             cell with
             {
                 InsideLeft = partition,
-                InsideWidth = (cell.InsideWidth - before - thickness).As("bay width"),
+                InsideWidth = (cell.InsideWidth - before - thickness).As("rest of the width"),
                 Inside = cell.Inside.With(Direction.Left, partition.Reckoned.Max.X),
             }
         );

@@ -42,6 +42,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
         var floorUp = plan.Face?.Rail ?? _thickness;
         var bottomZ = frontBaseZ + floorUp.Length - _thickness.Length;
         var insideHeight = (frontHeight - floorUp - _thickness).As("inside height");
+        RefuseNoInside(insideWidth, insideHeight);
         var flatWidth = (plan.Back?.Set == BackSet.Rabbeted ? sideWidth - plan.Back.Material.Thickness : sideWidth).As(
             "width to the back"
         );
@@ -168,6 +169,21 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
 
     private bool GoesToFloor(Direction end) =>
         plan.Stand is LegsPlan legs && !(end == Direction.Left ? legs.AtLeft : legs.AtRight);
+
+    private void RefuseNoInside(params ReadOnlySpan<Figure> sizes)
+    {
+        foreach (var size in sizes)
+        {
+            if (size.Length <= Length.Zero)
+                throw new CannotBuildException(
+                    new InputError(
+                        $"The {plan.Group.Name} has no inside: its boards take all of its size.",
+                        plan.Group.Source,
+                        "a carcase larger than its boards and what it stands on"
+                    )
+                );
+        }
+    }
 
     /// <param name="depth">From the front edge of the sides to the toe board.</param>
     private void RefuseToe(Length depth, PartDraft side)

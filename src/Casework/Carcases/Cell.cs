@@ -33,7 +33,7 @@ internal sealed record Cell
 
     public required PartDraft? Above { get; init; }
 
-    /// <summary>How far overlaid fronts reach past the clear size on each side.</summary>
+    /// <summary>How far overlaid fronts lap over each side, or stop short of it where no part divides.</summary>
     public required Figure ReachLeft { get; init; }
 
     public required Figure ReachRight { get; init; }

@@ -128,7 +128,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                     ? ((divider - piece.Shop.Length(Rules.StackGap, "gap")) / 2).As("overlay")
                     : rest.ReachLeft;
                 var inset = mullion is null ? null : (divider - plan.Body.Thickness) / 2;
-                var bay = Plus(Plus(widths[n], rest.InsetLeft), inset).As("bay width");
+                var bay = Plus(Plus(widths[n], rest.InsetLeft), inset).As($"{bays[n]} width");
                 var (before, after) = BayDividers.Split(rest, upright, bay, plan.Body.Thickness);
                 column = before with
                 {
@@ -250,7 +250,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                 shelfThickness
             );
         }
-        var halfGap = (gap * -1 / 2).As("half the gap");
+        var halfGap = (gap / 2).As("half the gap");
         return (
             cell with
             {

@@ -29,12 +29,26 @@ internal static class PinRows
                 {
                     var z = pinZ + (pitch * (n - (holes / 2)));
                     var clear = z - diameter > bay.Inside.Min.Z && z + diameter < bay.Inside.Max.Z;
-                    if (clear || n == holes / 2)
+                    if (n == holes / 2 || (clear && !RunsIntoAnother(upright, new(x, y, z), into, diameter)))
                         BoreOnce(upright, new(x, y, z), into, diameter, depth, fitting);
                 }
             }
             piece.Fit("shelf pin", new(x, rows[0], pinZ), 2, shelf, upright);
         }
+    }
+
+    /// <summary>Rows of two shelves that are no whole pitch apart leave out the holes that would tear out.</summary>
+    private static bool RunsIntoAnother(PartDraft upright, Point at, Direction into, Length diameter)
+    {
+        var (from, way) = (upright.Place.ToBoard(at), upright.Place.ToBoard(into));
+        return upright
+            .Cuts.OfType<RoundCut>()
+            .Any(c =>
+                c.Kind == CutKind.ShelfPinHole
+                && c.Into == way
+                && c.From != from
+                && Enum.GetValues<Axis>().All(axis => Length.Abs(c.From[axis] - from[axis]) < diameter * 2)
+            );
     }
 
     // The rows of two shelves may share holes.

@@ -48,7 +48,10 @@ internal sealed class FrontFit
     public Length Edge(Direction side)
     {
         var opening = _site.Opening.Clear.Side(side);
-        var outward = KeepsGap(side) ? -_gap.Length : _overlays[side].Length;
+        var outward =
+            KeepsGap(side) ? -_gap.Length
+            : StopsShort(side) ? -_overlays[side].Length
+            : _overlays[side].Length;
         return opening + (outward * side.Sign());
     }
 
@@ -61,16 +64,21 @@ internal sealed class FrontFit
         new(WantedOn(Direction.Left), WantedOn(Direction.Right), WantedOn(Direction.Down), WantedOn(Direction.Up));
 
     private Length? WantedOn(Direction side) =>
-        _site.OpenSides.Contains(side) ? null
+        StopsShort(side) ? null
         : KeepsGap(side) ? _gap.Length
         : _overlays[side].Length;
 
-    private bool KeepsGap(Direction side) => Hang == Hang.Inset && !_site.OpenSides.Contains(side);
+    private bool KeepsGap(Direction side) => Hang == Hang.Inset && !StopsShort(side);
 
-    private Figure Less(Figure size, Direction side) => KeepsGap(side) ? size - _gap : size + _overlays[side];
+    private bool StopsShort(Direction side) => _site.OpenSides.Contains(side);
+
+    private Figure Less(Figure size, Direction side) =>
+        KeepsGap(side) ? size - _gap
+        : StopsShort(side) ? size - _overlays[side]
+        : size + _overlays[side];
 
     private Figure? SaidOverlay(Fields? said, Direction side) =>
-        said is null || _site.OpenSides.Contains(side)
+        said is null || StopsShort(side)
             ? null
             : said.Map("overlay")?.LengthOrNull(NameOf(side), "overlay") ?? said.LengthOrNull("overlay");
 

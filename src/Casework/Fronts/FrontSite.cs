@@ -27,8 +27,8 @@ internal sealed record FrontSite
     public required Hang UsualHang { get; init; }
 
     /// <summary>
-    /// How far an overlaid front reaches past the clear opening on each side: positive laps over the part there,
-    /// negative stops short (half the gap to the next front of a stack).
+    /// How far an overlaid front laps over the part on each side of the clear opening; on a side in
+    /// <see cref="OpenSides"/>, how far it stops short of the end of the opening: half the gap to the next front.
     /// </summary>
     public required SideFigures Reach { get; init; }
 

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Findings;
 using Dryfit.Measure;
 
 namespace Dryfit.Casework.Joinery;
@@ -27,7 +28,13 @@ internal static class Housing
     {
         var room =
             Extent.Shared(receives.Reckoned, enters.Reckoned)
-            ?? throw new InvalidOperationException($"{enters.Name} does not reach into {receives.Name}.");
+            ?? throw new CannotBuildException(
+                new InputError(
+                    $"The {enters.Name} does not reach into the {receives.Name}.",
+                    enters.Source,
+                    "sizes, and depths of joints, that leave the one something to go into"
+                )
+            );
         var depth = room.Size(into.Axis());
         room = room.Grown(into, play);
         foreach (var side in through)

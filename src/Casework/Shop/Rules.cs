@@ -5,6 +5,8 @@ namespace Dryfit.Casework;
 /// <summary>All house rules, in the order of the shop file.</summary>
 public static class Rules
 {
+    private static readonly Shape AboveZero = new LengthShape(LengthSign.AboveZero);
+
     private const string Practice = "common practice";
     private const string InsetSource =
         "3/32 in a side: Woodweb knowledge base, Inset Cabinet Door Clearance (2006); 2 mm: common practice";
@@ -53,11 +55,20 @@ public static class Rules
             "6 mm",
             "Depth of dados that take panels.",
             "a third to half of the thickness: common practice"
-        );
+        )
+        {
+            Shape = AboveZero,
+        };
     public static Rule RabbetWidth { get; } =
-        new("joints", "back rabbet", "3/8\"", "9 mm", "How far a rabbeted back laps into the side.", Practice);
+        new("joints", "back rabbet", "3/8\"", "9 mm", "How far a rabbeted back laps into the side.", Practice)
+        {
+            Shape = AboveZero,
+        };
     public static Rule BackGrooveDepth { get; } =
-        new("joints", "back groove depth", "1/4\"", "6 mm", "Depth of the groove for a slid-in back.", Practice);
+        new("joints", "back groove depth", "1/4\"", "6 mm", "Depth of the groove for a slid-in back.", Practice)
+        {
+            Shape = AboveZero,
+        };
     public static Rule BackGrooveInset { get; } =
         new(
             "joints",
@@ -77,9 +88,15 @@ public static class Rules
             "8 mm",
             "Diameter of dowels.",
             "a third to half of the thinner part: common practice"
-        );
+        )
+        {
+            Shape = AboveZero,
+        };
     public static Rule DowelLength { get; } =
-        new("joints", "dowel length", "2\"", "40 mm", "Length of dowels; half goes into each part.", Practice);
+        new("joints", "dowel length", "2\"", "40 mm", "Length of dowels; half goes into each part.", Practice)
+        {
+            Shape = AboveZero,
+        };
     public static Rule DowelRoom { get; } =
         new("joints", "dowel room", "1/16\"", "1 mm", "How much deeper each dowel hole is than its dowel.", Practice);
 
@@ -91,7 +108,10 @@ public static class Rules
             "40 mm",
             "Width of face frame stiles.",
             "1 1/2 in: trade association bulletin on face frames"
-        );
+        )
+        {
+            Shape = AboveZero,
+        };
     public static Rule FrameRailWidth { get; } =
         new(
             "face frame",
@@ -100,9 +120,15 @@ public static class Rules
             "40 mm",
             "Width of face frame rails.",
             "1 1/2 in: trade association bulletin on face frames"
-        );
+        )
+        {
+            Shape = AboveZero,
+        };
     public static Rule MullionWidth { get; } =
-        new("face frame", "mullions", "1 1/2\"", "40 mm", "Width of the upright members between the stiles.", Practice);
+        new("face frame", "mullions", "1 1/2\"", "40 mm", "Width of the upright members between the stiles.", Practice)
+        {
+            Shape = AboveZero,
+        };
     public static Rule FrameJoint { get; } =
         new("face frame", "joint", "pocket screws", "pocket screws", "How face frames are put together.", Practice)
         {
@@ -117,7 +143,10 @@ public static class Rules
             "60 mm",
             "Width of the stiles of framed and glazed doors.",
             "1 1/2 to 3 in: published shop guide"
-        );
+        )
+        {
+            Shape = AboveZero,
+        };
     public static Rule DoorRail { get; } =
         new(
             "doors",
@@ -126,7 +155,10 @@ public static class Rules
             "60 mm",
             "Width of the rails of framed and glazed doors.",
             "1 1/2 to 3 in: published shop guide"
-        );
+        )
+        {
+            Shape = AboveZero,
+        };
     public static Rule DoorGrooveDepth { get; } =
         new(
             "doors",
@@ -135,9 +167,15 @@ public static class Rules
             "10 mm",
             "Depth of the groove in stiles and rails; the stub tenon is as long.",
             "3/8 in: published cope-and-stick rail arithmetic"
-        );
+        )
+        {
+            Shape = AboveZero,
+        };
     public static Rule DoorGrooveWidth { get; } =
-        new("doors", "groove width", "1/4\"", "6 mm", "Width of that groove; the stub tenon is as thick.", Practice);
+        new("doors", "groove width", "1/4\"", "6 mm", "Width of that groove; the stub tenon is as thick.", Practice)
+        {
+            Shape = AboveZero,
+        };
     public static Rule PanelPlaySide { get; } =
         new(
             "doors",
@@ -171,9 +209,9 @@ public static class Rules
         new("doors", "lip", "1/4\"", "6 mm", "Thickness of the wood in front of the groove.", Practice);
 
     public static Rule CupDiameter { get; } =
-        new("hinges", "cup", "35 mm", "35 mm", "Diameter of a hinge cup.", CupSource);
+        new("hinges", "cup", "35 mm", "35 mm", "Diameter of a hinge cup.", CupSource) { Shape = AboveZero };
     public static Rule CupDepth { get; } =
-        new("hinges", "cup depth", "13 mm", "13 mm", "Drilling depth of a hinge cup.", CupSource);
+        new("hinges", "cup depth", "13 mm", "13 mm", "Drilling depth of a hinge cup.", CupSource) { Shape = AboveZero };
     public static Rule CupSetback { get; } =
         new(
             "hinges",
@@ -202,9 +240,15 @@ public static class Rules
             RowSource
         );
     public static Rule CupScrew { get; } =
-        new("hinges", "cup screw", "8 mm", "8 mm", "Diameter of the two holes beside a hinge cup.", CupSource);
+        new("hinges", "cup screw", "8 mm", "8 mm", "Diameter of the two holes beside a hinge cup.", CupSource)
+        {
+            Shape = AboveZero,
+        };
     public static Rule CupScrewSpacing { get; } =
-        new("hinges", "cup screw spacing", "45 mm", "45 mm", "Between the two holes beside a hinge cup.", CupSource);
+        new("hinges", "cup screw spacing", "45 mm", "45 mm", "Between the two holes beside a hinge cup.", CupSource)
+        {
+            Shape = AboveZero,
+        };
     public static Rule CupScrewOffset { get; } =
         new(
             "hinges",
@@ -215,13 +259,25 @@ public static class Rules
             CupSource
         );
     public static Rule CupScrewDepth { get; } =
-        new("hinges", "cup screw depth", "11 mm", "11 mm", "Depth of the two holes beside a hinge cup.", Practice);
+        new("hinges", "cup screw depth", "11 mm", "11 mm", "Depth of the two holes beside a hinge cup.", Practice)
+        {
+            Shape = AboveZero,
+        };
     public static Rule PlateHole { get; } =
-        new("hinges", "plate hole", "5 mm", "5 mm", "Diameter of the two holes for a hinge plate.", RowSource);
+        new("hinges", "plate hole", "5 mm", "5 mm", "Diameter of the two holes for a hinge plate.", RowSource)
+        {
+            Shape = AboveZero,
+        };
     public static Rule PlateSpacing { get; } =
-        new("hinges", "plate spacing", "32 mm", "32 mm", "Between the two holes for a hinge plate.", RowSource);
+        new("hinges", "plate spacing", "32 mm", "32 mm", "Between the two holes for a hinge plate.", RowSource)
+        {
+            Shape = AboveZero,
+        };
     public static Rule PlateDepth { get; } =
-        new("hinges", "plate depth", "10 mm", "10 mm", "Depth of the holes for a hinge plate.", Practice);
+        new("hinges", "plate depth", "10 mm", "10 mm", "Depth of the holes for a hinge plate.", Practice)
+        {
+            Shape = AboveZero,
+        };
 
     public static Rule SlideClearance { get; } =
         new(
@@ -242,7 +298,10 @@ public static class Rules
             "hardware literature, from memory"
         );
     public static Rule SlideStep { get; } =
-        new("drawers", "slide step", "2\"", "50 mm", "Slides come in lengths of this step.", Practice);
+        new("drawers", "slide step", "2\"", "50 mm", "Slides come in lengths of this step.", Practice)
+        {
+            Shape = AboveZero,
+        };
     public static Rule SlideBehind { get; } =
         new("drawers", "behind", "1/2\"", "10 mm", "Least room between a drawer and the back.", Practice);
     public static Rule DrawerAbove { get; } =
@@ -257,7 +316,10 @@ public static class Rules
             "5 mm",
             "Heights of drawer boxes are rounded down to this step.",
             Practice
-        );
+        )
+        {
+            Shape = AboveZero,
+        };
     public static Rule DrawerBottomUp { get; } =
         new(
             "drawers",
@@ -268,7 +330,10 @@ public static class Rules
             Practice
         );
     public static Rule DrawerGrooveDepth { get; } =
-        new("drawers", "groove depth", "1/4\"", "6 mm", "Depth of the groove for a drawer bottom.", Practice);
+        new("drawers", "groove depth", "1/4\"", "6 mm", "Depth of the groove for a drawer bottom.", Practice)
+        {
+            Shape = AboveZero,
+        };
     public static Rule DrawerBottomPlay { get; } =
         new("drawers", "bottom play", "1/32\"", "0.5 mm", "Room for the bottom in its groove, each side.", Practice);
     public static Rule DrawerJointDepth { get; } =
@@ -279,7 +344,10 @@ public static class Rules
             "6 mm",
             "Depth of the rabbets that take a drawer's front and back.",
             Practice
-        );
+        )
+        {
+            Shape = AboveZero,
+        };
     public static Rule PackerWidth { get; } =
         new(
             "drawers",
@@ -288,18 +356,21 @@ public static class Rules
             "50 mm",
             "Width of the packers that bring slides out to the edge of a face frame.",
             Practice
-        );
+        )
+        {
+            Shape = AboveZero,
+        };
 
     public static Rule ShelfPlay { get; } =
         new("shelves", "play", "1/16\"", "1 mm", "Room at each end of an adjustable shelf.", Practice);
     public static Rule ShelfSetback { get; } =
         new("shelves", "setback", "1/4\"", "10 mm", "How far shelves stay behind the front of the inside.", Practice);
     public static Rule PinDiameter { get; } =
-        new("shelves", "pin", "5 mm", "5 mm", "Diameter of shelf pin holes.", RowSource);
+        new("shelves", "pin", "5 mm", "5 mm", "Diameter of shelf pin holes.", RowSource) { Shape = AboveZero };
     public static Rule PinDepth { get; } =
-        new("shelves", "pin depth", "3/8\"", "10 mm", "Depth of shelf pin holes.", Practice);
+        new("shelves", "pin depth", "3/8\"", "10 mm", "Depth of shelf pin holes.", Practice) { Shape = AboveZero };
     public static Rule PinPitch { get; } =
-        new("shelves", "pitch", "32 mm", "32 mm", "Spacing of shelf pin holes.", RowSource);
+        new("shelves", "pitch", "32 mm", "32 mm", "Spacing of shelf pin holes.", RowSource) { Shape = AboveZero };
     public static Rule PinSetback { get; } =
         new(
             "shelves",
@@ -323,14 +394,15 @@ public static class Rules
         };
 
     public static Rule StandHeight { get; } =
-        new("stand", "height", "6\"", "150 mm", "Height of legs under a carcase.", Practice);
+        new("stand", "height", "6\"", "150 mm", "Height of legs under a carcase.", Practice) { Shape = AboveZero };
     public static Rule StandRail { get; } =
-        new("stand", "rails", "3\"", "70 mm", "Width of the rails between the legs.", Practice);
+        new("stand", "rails", "3\"", "70 mm", "Width of the rails between the legs.", Practice) { Shape = AboveZero };
     public static Rule StandRailSetback { get; } =
         new("stand", "rail setback", "1/8\"", "3 mm", "How far the rails stay behind the faces of the legs.", Practice);
     public static Rule ToeHeight { get; } =
-        new("stand", "toe height", "4\"", "100 mm", "Height of a toe space.", Practice);
-    public static Rule ToeDepth { get; } = new("stand", "toe depth", "3\"", "60 mm", "Depth of a toe space.", Practice);
+        new("stand", "toe height", "4\"", "100 mm", "Height of a toe space.", Practice) { Shape = AboveZero };
+    public static Rule ToeDepth { get; } =
+        new("stand", "toe depth", "3\"", "60 mm", "Depth of a toe space.", Practice) { Shape = AboveZero };
     public static Rule PlinthSetback { get; } =
         new(
             "stand",
@@ -349,7 +421,10 @@ public static class Rules
             "100 mm",
             "Width of the two stretchers that close a carcase under its top.",
             Practice
-        );
+        )
+        {
+            Shape = AboveZero,
+        };
     public static Rule Clearance { get; } =
         new("carcases", "clearance", "1/16\"", "2 mm", "Room between new work and a kept carcase.", Practice);
 

@@ -22,6 +22,9 @@ public sealed class Shop
         _recipeUnit = recipeUnit;
         _fileScope = new Scope((file?["units"] as Scalar)?.Text == "in" ? LengthUnit.Inch : LengthUnit.Millimetre);
         _defaults = new Scope(recipeUnit);
+        // All that is wrong in a shop file is told at once, in rules this piece does not ask for as well.
+        if (file is not null)
+            Binding.CheckFormulas(file, ShopFile.Shape, _fileScope);
     }
 
     /// <summary>What is wrong in the shop file's numbers.</summary>

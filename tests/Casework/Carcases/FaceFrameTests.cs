@@ -36,7 +36,7 @@ public sealed class FaceFrameTests
         var piece = Divided("columns: [ open, open ]", "face frame: { stiles: 2, rails: 1 3/4, mullions: 1 }");
         piece.Measures("box face frame left stile", "30 x 2 x 3/4");
         piece.Measures("box face frame top rail", "26 x 1 3/4 x 3/4");
-        piece.Measures("box face frame mullion right of left bay", "26 1/2 x 1 x 3/4");
+        piece.Measures("box face frame mullion 1", "26 1/2 x 1 x 3/4");
         // (26 - 1) / 2.
         piece.Opens("box left bay opening", "12 1/2 x 26 1/2");
         piece.Opens("box right bay opening", "12 1/2 x 26 1/2");
@@ -51,12 +51,12 @@ public sealed class FaceFrameTests
         piece.Opens("box left bay opening", "8 x 27");
         piece.Opens("box middle bay opening", "8 x 27");
         piece.Opens("box right bay opening", "8 x 27");
-        piece.StandsAt("box face frame mullion right of left bay", "9 1/2, 0, 1 1/2");
-        piece.StandsAt("box face frame mullion right of middle bay", "19, 0, 1 1/2");
+        piece.StandsAt("box face frame mullion 1", "9 1/2, 0, 1 1/2");
+        piece.StandsAt("box face frame mullion 2", "19, 0, 1 1/2");
         // Behind each mullion, in its middle, a partition between bottom and top panel, let into both:
         // 30 - 1 1/2 - 3/4 + 2 x 1/4 long, and 11 deep to the back.
-        piece.Measures("box partition right of left bay", "28 1/4 x 11 x 3/4");
-        piece.StandsAt("box partition right of left bay", "9 7/8, 3/4, 1 1/4");
+        piece.Measures("box partition 1", "28 1/4 x 11 x 3/4");
+        piece.StandsAt("box partition 1", "9 7/8, 3/4, 1 1/4");
         piece.MustBeSound();
     }
 

@@ -17,9 +17,9 @@ public sealed class FramelessTests
         piece.Opens("box left bay opening", "300 x 764");
         piece.Opens("box middle bay opening", "314 x 764");
         piece.Opens("box right bay opening", "314 x 764");
-        piece.Measures("box partition right of left bay", "764 x 381.5 x 18");
-        piece.StandsAt("box partition right of left bay", "318, 0, 18");
-        piece.StandsAt("box partition right of middle bay", "650, 0, 18");
+        piece.Measures("box partition 1", "764 x 381.5 x 18");
+        piece.StandsAt("box partition 1", "318, 0, 18");
+        piece.StandsAt("box partition 2", "650, 0, 18");
         piece.MustBeSound();
     }
 

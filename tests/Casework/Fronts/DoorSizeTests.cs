@@ -137,7 +137,7 @@ public sealed class DoorSizeTests
             "400 mm",
             "300 mm",
             hang: Hang.Overlay,
-            reach: "-1.5 mm",
+            reach: "1.5 mm",
             openSides: [Direction.Up]
         );
         var front = Assert.Single(bench.Doors("slab"));
