@@ -82,6 +82,9 @@ public static class Design
             );
         foreach (var (phrase, place) in cut.Unused)
             scope.Report(Unknown(phrase, place, "part or unit", NamesOf(piece)));
+        var finishes = sections.Finishes();
+        foreach (var (phrase, place) in finishes.Unused(piece.Parts))
+            scope.Report(Unknown(phrase, place, "part", piece.Parts.Select(p => p.Name).Concat(FinishPlan.Words)));
         foreach (var (phrase, place) in measured.Unused)
             scope.Report(Unknown(phrase, place, "opening or carcase", piece.Openings.Select(o => o.Name)));
         if (scope.Errors.Count + rules.Errors.Count > 0)
@@ -89,7 +92,6 @@ public static class Design
 
         var format = sections.Format(options.Show);
         var grid = GridChoice.For(piece.Parts);
-        var finishes = sections.Finishes();
         return new Result<Piece>(
             new Piece
             {

@@ -95,7 +95,9 @@ public static class ParameterSection
                     ? $"'{entry.Key}' means something in formulas; it cannot name a parameter."
                     : $"{Excerpt.Quote(entry.Key)} cannot be used in formulas.",
                 entry.KeyPlace,
-                "a name of letters, digits and _, beginning with a letter",
+                reserved
+                    ? $"another name, such as {entry.Key}_size"
+                    : "a name of letters, digits and _, beginning with a letter",
                 reserved ? null : FormulaNames.Mend(entry.Key)
             )
         );

@@ -1,12 +1,27 @@
+using Dryfit.Findings;
+
 namespace Dryfit.Casework.Building;
 
 /// <summary>The finish schemes of the recipe: which parts get what under each.</summary>
 internal sealed class FinishPlan(IReadOnlyList<FinishPlan.Scheme> schemes)
 {
     /// <summary>One scheme: phrases that name parts, or <c>all</c>, each with its finish; the closest phrase wins.</summary>
-    internal sealed record Scheme(FinishScheme Named, IReadOnlyList<(string Phrase, string Finish)> Lines);
+    internal sealed record Scheme(
+        FinishScheme Named,
+        IReadOnlyList<(string Phrase, string Finish, SourcePlace Place)> Lines
+    );
+
+    /// <summary>Words that stand for many parts at once.</summary>
+    public static IReadOnlyList<string> Words { get; } = ["all", "fronts", "inside"];
 
     public IReadOnlyList<FinishScheme> Schemes => [.. schemes.Select(s => s.Named)];
+
+    /// <summary>Lines that mean no part of the piece.</summary>
+    public IEnumerable<(string Phrase, SourcePlace Place)> Unused(IReadOnlyList<PartDraft> parts) =>
+        schemes
+            .SelectMany(scheme => scheme.Lines)
+            .Where(line => !parts.Any(part => Means(line.Phrase, part)))
+            .Select(line => (line.Phrase, line.Place));
 
     /// <summary>The finish of a part under each scheme; schemes that say nothing of it leave it out.</summary>
     public IReadOnlyDictionary<string, string> For(PartDraft part)

@@ -17,6 +17,7 @@ internal sealed class PieceBuilder
     private static readonly Length Thinnest = Length.FromMillimetres(new Rational(1, 100));
 
     private readonly HashSet<string> _ids = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _names = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<GroupDraft> _groups = [];
     private readonly List<PartDraft> _parts = [];
     private readonly List<Joint> _joints = [];
@@ -56,7 +57,8 @@ internal sealed class PieceBuilder
     public GroupDraft Group(string name, GroupKind kind, GroupDraft? parent, SourcePlace source)
     {
         var id = parent is null or { Kind: GroupKind.Piece } ? Slug.Of(name) : $"{parent.Id}/{Slug.Of(name)}";
-        var group = new GroupDraft(Unique(id), parent is null ? name : parent.Full(name), kind, parent, source);
+        var full = parent is null ? name : parent.Full(name);
+        var group = new GroupDraft(Unique(id), UniqueName(full), kind, parent, source);
         _groups.Add(group);
         return group;
     }
@@ -82,7 +84,7 @@ internal sealed class PieceBuilder
         params ReadOnlySpan<Direction> holds
     )
     {
-        var full = group.Full(name);
+        var full = UniqueName(group.Full(name));
         var place = source ?? group.Source;
         var reckonedThickness = thickness ?? material.Thickness;
         var own = AsCut.ForPart(full, role);
@@ -188,6 +190,15 @@ internal sealed class PieceBuilder
         var index = _fronts.FindIndex(f => f.Group == group);
         var front = _fronts[index];
         _fronts[index] = front with { Neighbours = [.. front.Neighbours, neighbour] };
+    }
+
+    /// <summary>A name nothing else has; a second of the same name counts as the second.</summary>
+    private string UniqueName(string wish)
+    {
+        var name = wish;
+        for (var n = 2; !_names.Add(name); n++)
+            name = $"{wish} no {n}";
+        return name;
     }
 
     /// <summary>An id nothing else has: the wish itself, or the wish with a number.</summary>

@@ -101,5 +101,27 @@ internal sealed class BayDividers(PieceBuilder piece, CarcasePlan plan, Box box)
             }
         );
 
+    /// <summary>
+    /// The inside of two rows with no panel between: each reaches as far as its own opening, so that its shelves stand
+    /// behind it.
+    /// </summary>
+    /// <param name="between">Height of the rail between them; null where only a gap divides.</param>
+    public static (Cell Row, Cell Below) SplitOpen(Cell row, Cell rest, Figure? between)
+    {
+        var above = row.InsideHeight - rest.Height;
+        return (
+            row with
+            {
+                InsideHeight = (between is null ? above : above - between).As("height above"),
+                Inside = row.Inside.With(Direction.Down, row.Z),
+            },
+            rest with
+            {
+                InsideHeight = rest.Height.As("height below"),
+                Inside = rest.Inside.With(Direction.Up, rest.Z + rest.Height.Length),
+            }
+        );
+    }
+
     private Figure LetInBothEnds(Figure clear) => plan.Joint == PanelJoint.Dado ? clear + _dado + _dado : clear;
 }

@@ -78,7 +78,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
             Join(right, flat, Direction.Right);
         }
         if (toe is not null)
-            ToeSpace(toe, left, right, frontY, baseZ, insideWidth);
+            ToeSpace(toe, left, right, bottom, frontY, baseZ, insideWidth);
 
         var insideDepth = InsideDepth();
         var inside = new Extent(
@@ -205,6 +205,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
         ToeSpacePlan toe,
         PartDraft left,
         PartDraft right,
+        PartDraft bottom,
         Length frontY,
         Length floorZ,
         Figure insideWidth
@@ -226,9 +227,14 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
             plan.Body,
             Lie.Of(Direction.Right, Direction.Front),
             insideWidth,
-            toe.Height,
+            // Behind a face frame the bottom lies higher than the toe space, and the board goes up to it.
+            plan.Face
+                is null
+                ? toe.Height
+                : (toe.Height + plan.Face.Rail - _thickness).As("toe board width"),
             new(left.Reckoned.Max.X, frontY + depth, floorZ)
         );
+        Screws.Between(piece, bottom, board, Direction.Up, 3);
         Screws.Between(piece, left, board, Direction.Left, 2);
         Screws.Between(piece, right, board, Direction.Right, 2);
     }

@@ -219,7 +219,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             var row = cell with { Height = height, Z = rowZ, Below = rail };
             var rest = cell with { Height = (cell.Height - height - face.Rail).As("height left"), Above = rail };
             if (!needsShelf)
-                return (row, rest);
+                return BayDividers.SplitOpen(row, rest, face.Rail);
             // Behind the rail, flush with its upper edge.
             var shelf = _dividers.Shelf($"{Prefix(cell)}divider {n + 1}", cell, rowZ - shelfThickness.Length);
             piece.Join(JointKind.Butt, shelf, rail, Direction.Back);
@@ -251,7 +251,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             );
         }
         var halfGap = (gap / 2).As("half the gap");
-        return (
+        return BayDividers.SplitOpen(
             cell with
             {
                 Height = height,
@@ -264,7 +264,8 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                 Height = (cell.Height - height).As("height left"),
                 Above = null,
                 ReachAbove = halfGap,
-            }
+            },
+            between: null
         );
     }
 

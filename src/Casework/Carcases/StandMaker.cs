@@ -61,8 +61,8 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
                 plan.Rail,
                 new(railX, y, railZ)
             );
-            Dowels.Between(piece, Meets(from, rail, Direction.Left), rail, Direction.Left, Axis.Z, 2);
-            Dowels.Between(piece, Meets(to, rail, Direction.Right), rail, Direction.Right, Axis.Z, 2);
+            Dowel(from, rail, Direction.Left);
+            Dowel(to, rail, Direction.Right);
         }
 
         void End(string name, Direction shows, Length x, IReadOnlyList<PartDraft> front, IReadOnlyList<PartDraft> rear)
@@ -77,8 +77,8 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
                 plan.Rail,
                 new(x, envelope.Min.Y + plan.LegDepth.Length, railZ)
             );
-            Dowels.Between(piece, Meets(front, rail, Direction.Front), rail, Direction.Front, Axis.Z, 2);
-            Dowels.Between(piece, Meets(rear, rail, Direction.Back), rail, Direction.Back, Axis.Z, 2);
+            Dowel(front, rail, Direction.Front);
+            Dowel(rear, rail, Direction.Back);
         }
     }
 
@@ -202,16 +202,32 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
         return leg;
     }
 
-    /// <summary>The one of several parts that a rail really meets.</summary>
-    private static PartDraft Meets(IReadOnlyList<PartDraft> parts, PartDraft rail, Direction into) =>
-        parts.FirstOrDefault(p => Resting.ShareFace(rail.Reckoned, p.Reckoned, into))
-        ?? throw new CannotBuildException(
-            new InputError(
-                $"The {rail.Name} does not meet its leg.",
-                rail.Source,
-                "legs thicker than the rails and their setback together"
-            )
-        );
+    /// <summary>Ties a rail to the plies of a leg, or to a side that goes down to the floor.</summary>
+    private void Dowel(IReadOnlyList<PartDraft> leg, PartDraft rail, Direction into)
+    {
+        var middle = Meeting.Centre(rail.Reckoned, into);
+        var meets =
+            leg.Where(p => Resting.ShareFace(rail.Reckoned, p.Reckoned, into))
+                .OrderByDescending(p => p.Reckoned.Min.Y <= middle.Y && middle.Y <= p.Reckoned.Max.Y)
+                .FirstOrDefault()
+            ?? throw new CannotBuildException(
+                new InputError(
+                    $"The {rail.Name} does not meet its leg.",
+                    rail.Source,
+                    "legs thicker than the rails and their setback together"
+                )
+            );
+        var through = leg.Aggregate(Length.Zero, (sum, p) => sum + p.Reckoned.Size(into.Axis()));
+        var size = into.Axis() == Axis.Y ? through : meets.Reckoned.Size(into.Axis());
+        // Two rails come into a leg at the same height: neither hole may reach the middle of the other.
+        var crossing =
+            meets.Role == Role.Leg
+                ? piece.Shop.Length(Rules.StandRailSetback).Length
+                    + (rail.Thickness.Length / 2)
+                    + (piece.Shop.Length(Rules.DowelDiameter).Length / 2)
+                : Length.Zero;
+        Dowels.Between(piece, leg, meets, rail, into, Axis.Z, 2, size - crossing - Length.FromMillimetres(1));
+    }
 
     /// <summary>The plies of a leg, from the front to the back.</summary>
     private sealed class Leg : List<PartDraft>;

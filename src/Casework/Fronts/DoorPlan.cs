@@ -57,13 +57,22 @@ internal sealed record DoorPlan
             "slab" => DoorKind.Slab,
             _ => DoorKind.Framed,
         };
+        var isPair = (said?.Text("leaves") ?? spoken[1]) == "pair";
+        if (isPair && (said?.Text("hinged") ?? spoken[2]) is not null)
+            throw new CannotBuildException(
+                new InputError(
+                    "A pair of doors turns on both edges.",
+                    value.Place,
+                    "a pair without `hinged`, or a single door"
+                )
+            );
         var materials = new FrontMaterials(piece, said, value.Place);
         var material = materials.Named("material", "fronts") ?? site.Material;
         var rail = said?.LengthOrNull("rails", "rail") ?? piece.Shop.Length(Rules.DoorRail, "rail");
         return new DoorPlan
         {
             Kind = kind,
-            IsPair = (said?.Text("leaves") ?? spoken[1]) == "pair",
+            IsPair = isPair,
             Hinged = (said?.Text("hinged") ?? spoken[2]) is "right" or "hinged right"
                 ? Direction.Right
                 : Direction.Left,

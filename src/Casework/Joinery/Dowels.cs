@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Findings;
 using Dryfit.Measure;
 
 namespace Dryfit.Casework.Joinery;
@@ -6,6 +7,9 @@ namespace Dryfit.Casework.Joinery;
 /// <summary>An end butted against a face and held by glued dowels: a hole in each part for every dowel.</summary>
 internal static class Dowels
 {
+    /// <summary>Wood left behind the bottom of a hole in a face.</summary>
+    private static readonly Length Behind = Length.FromMillimetres(3);
+
     /// <summary>Bores both parts and ties them.</summary>
     /// <param name="into">The way the entering part meets the other.</param>
     /// <param name="spread">The axis along which the dowels stand in a row.</param>
@@ -17,29 +21,83 @@ internal static class Dowels
         Direction into,
         Axis spread,
         int count
+    ) => Between(piece, [receives], receives, enters, into, spread, count, receives.Extent.Size(into.Axis()) - Behind);
+
+    /// <summary>The same into a part glued up of several: every one that a hole reaches is bored.</summary>
+    /// <param name="glued">All of them.</param>
+    /// <param name="meets">The one that the entering part lies against.</param>
+    /// <param name="deepest">The deepest hole they can take.</param>
+    /// <remarks>Half of a dowel goes into each part; where the face is too thin, more of it goes into the end.</remarks>
+    public static Joint Between(
+        PieceBuilder piece,
+        IReadOnlyList<PartDraft> glued,
+        PartDraft meets,
+        PartDraft enters,
+        Direction into,
+        Axis spread,
+        int count,
+        Length deepest
     )
     {
         var diameter = piece.Shop.Length(Rules.DowelDiameter).Length;
         var length = piece.Shop.Length(Rules.DowelLength).Length;
-        var depth = (length / 2) + piece.Shop.Length(Rules.DowelRoom).Length;
-        var depthInFace = Length.Min(depth, receives.Extent.Size(into.Axis()) - Length.FromMillimetres(3));
+        var room = piece.Shop.Length(Rules.DowelRoom).Length;
+        var inFace = Length.Min(length / 2, deepest - room);
+        if (inFace < diameter)
+            throw new CannotBuildException(
+                new InputError(
+                    $"There is no room for dowels between the {enters.Name} and the {meets.Name}.",
+                    enters.Source,
+                    "thicker parts, thinner dowels in the shop file, or another joint"
+                )
+            );
         var joint = piece.NextJointId;
         var face = Meeting.Centre(enters.Reckoned, into);
         var step = enters.Reckoned.Size(spread) / (count * 2);
         for (var n = 0; n < count; n++)
         {
             var at = face.With(spread, enters.Reckoned.Min[spread] + (step * ((2 * n) + 1)));
-            receives.Bore(CutKind.Bore, at, into, diameter, depthInFace, joint);
+            foreach (var part in glued)
+                BoreFace(part, at, into, diameter, inFace + room, joint);
             enters.Bore(
                 CutKind.Bore,
                 at.With(into.Axis(), enters.Extent.Side(into)),
                 into.Opposite(),
                 diameter,
-                depth,
+                length - inFace + room,
                 joint
             );
         }
-        piece.Fit($"dowel {piece.Shop.DowelText}", face, count, enters, receives);
-        return piece.Join(JointKind.Dowel, receives, enters, into);
+        piece.Fit($"dowel {piece.Shop.DowelText}", face, count, enters, meets);
+        return piece.Join(JointKind.Dowel, meets, enters, into);
+    }
+
+    /// <summary>Bores what of a hole lies in one part: from its own face where the hole comes through another before it.</summary>
+    private static void BoreFace(
+        PartDraft part,
+        Point mouth,
+        Direction into,
+        Length diameter,
+        Length depth,
+        string joint
+    )
+    {
+        var own = part.Extent.Side(into.Opposite());
+        var before = (own - mouth[into.Axis()]) * into.Sign();
+        var start = before > Length.Zero ? mouth.With(into.Axis(), own) : mouth;
+        var left = before > Length.Zero ? depth - before : depth;
+        if (left > Length.Zero && Extent.Shared(HoleBox(start, into, diameter, left), part.Extent) is not null)
+            part.Bore(CutKind.Bore, start, into, diameter, left, joint);
+    }
+
+    private static Extent HoleBox(Point mouth, Direction into, Length diameter, Length depth)
+    {
+        var box = new Extent(mouth, mouth).Grown(into, depth);
+        foreach (var side in Enum.GetValues<Direction>())
+        {
+            if (side.Axis() != into.Axis())
+                box = box.Grown(side, diameter / 2);
+        }
+        return box;
     }
 }

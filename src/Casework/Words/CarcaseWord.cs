@@ -31,8 +31,8 @@ internal static class CarcaseWord
                     new("stands on", StandWord.Word, "Legs, a plinth or a toe space.", Default: "its own sides"),
                     new(
                         "face frame",
-                        new EitherShape(FaceFrameWord.Word, new BareShape()),
-                        "A frame on the front.",
+                        new EitherShape(FaceFrameWord.Word, new ChoiceShape("none"), new BareShape()),
+                        "A frame on the front; the key alone is one by the shop's habits.",
                         Default: "none: a frameless carcase"
                     ),
                     new("front", RegionWord.Word, "What the front is divided into.", Default: "one open bay"),
@@ -49,12 +49,17 @@ internal static class CarcaseWord
                         "The back.",
                         Default: "rabbeted behind a face frame, grooved without one"
                     ),
-                    new("top", new EitherShape(TopWord.Word, new BareShape()), "A board that lies on the carcase."),
+                    new(
+                        "top",
+                        new EitherShape(TopWord.Word, new ChoiceShape("none"), new BareShape()),
+                        "A board that lies on the carcase; the key alone is a top without overhang.",
+                        Default: "none"
+                    ),
                     new(
                         "closed by",
                         new ChoiceShape("panel", "stretchers"),
                         "What closes the box above.",
-                        Default: "stretchers under a top, else a panel"
+                        Default: "stretchers under a top that is deep enough for two, else a panel"
                     ),
                     new(
                         "joint",
@@ -101,7 +106,7 @@ internal static class CarcaseWord
             {
                 "panel" => ClosedBy.Panel,
                 "stretchers" => ClosedBy.Stretchers,
-                _ => top is null ? ClosedBy.Panel : ClosedBy.Stretchers,
+                _ => top is null || IsShallow(piece, body) ? ClosedBy.Panel : ClosedBy.Stretchers,
             },
             Face = face,
             Back = BackWord.Read(fields, piece, material, face is not null),
@@ -115,4 +120,8 @@ internal static class CarcaseWord
                 : material,
         };
     }
+
+    /// <summary>Two stretchers want a third of the depth free between them; a shallower carcase gets a panel.</summary>
+    private static bool IsShallow(PieceBuilder piece, Body body) =>
+        body.Depth.Length < piece.Shop.Length(Rules.StretcherWidth).Length * 3;
 }

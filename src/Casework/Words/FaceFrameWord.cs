@@ -45,7 +45,7 @@ internal static class FaceFrameWord
 
     public static FacePlan? Read(Fields carcase, PieceBuilder piece, Material body)
     {
-        if (!carcase.Has("face frame"))
+        if (!carcase.Has("face frame") || carcase.Text("face frame") == "none")
             return null;
         var fields = carcase.Map("face frame");
         var material = fields?.Text("material") is { } name

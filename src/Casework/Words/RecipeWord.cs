@@ -10,10 +10,10 @@ public static class RecipeWord
         new(
             "accept",
             "A finding the maker knows of and accepts, by its id; it still prints, as accepted.",
-            "accept:\n  - { finding: joint-does-not-meet, parts: left door rails, because: filled with a slip }\n",
+            "accept:\n  - { finding: joint-open, parts: left door top rail, because: filled with a slip }\n",
             () =>
                 [
-                    new("finding", new TextShape(), "The id of the finding.", Required: true),
+                    new("finding", new TextShape(), "The id of the finding, as it is printed with it.", Required: true),
                     new("parts", new TextShape(), "A phrase that names the parts it is accepted for.", Default: "all"),
                     new("because", new TextShape(), "The reason.", Required: true),
                 ]
@@ -53,7 +53,7 @@ public static class RecipeWord
                     new(
                         "finishes",
                         new NamedShape(new NamedShape(new TextShape(), "phrase that names parts"), "finish"),
-                        "Named finishes: which parts get what. 'all', 'fronts', 'inside', a material or a phrase of a part's name."
+                        "Named finishes: which parts get what. A part is named by `all`, `fronts`, `inside`, a material or a phrase of its name; where several fit, the longest counts."
                     ),
                     new("accept", new ListShape(Accept), "Findings the maker knows of and accepts."),
                 ]

@@ -55,7 +55,11 @@ internal sealed class Sections(Mapping recipe, Scope scope)
             .. Entries("finishes")
                 .Select(entry => new FinishPlan.Scheme(
                     new FinishScheme(entry.Key, entry.KeyPlace),
-                    [.. ((Mapping)entry.Value).Entries.Select(line => (line.Key, ((Scalar)line.Value).Text))]
+                    [
+                        .. ((Mapping)entry.Value).Entries.Select(line =>
+                            (line.Key, ((Scalar)line.Value).Text, line.KeyPlace)
+                        ),
+                    ]
                 )),
         ]);
 

@@ -48,7 +48,7 @@ internal static class TopWord
 
     public static TopPlan? Read(Fields carcase, PieceBuilder piece, Material body)
     {
-        if (!carcase.Has("top"))
+        if (!carcase.Has("top") || carcase.Text("top") == "none")
             return null;
         var fields = carcase.Map("top");
         var material =
