@@ -6,7 +6,7 @@ namespace Dryfit.Casework.Tests.Words;
 public sealed class MaterialTests
 {
     private static string Recipe(string material, string unit = "mm") =>
-        $"piece: P\nunits: {unit}\nmaterials:\n  body: {material}\ncarcases:\n  box: {{ size: [600 mm, 700 mm, 300 mm], back: none }}\n";
+        $"piece: P\nunits: {unit}\nmaterials:\n  body: {material}\ncarcases:\n  box: {{ size: [600 mm, 700 mm, 300 mm], back: none, joint: screws }}\n";
 
     private static Material Body(string material, string unit = "mm") =>
         Built.From(Recipe(material, unit)).Part("box left side").Material;

@@ -1,6 +1,6 @@
 using Dryfit.Casework.Building;
 
-namespace Dryfit.Casework.Tests.Building;
+namespace Dryfit.Casework.Tests;
 
 public sealed class NamesakeTests
 {
