@@ -1,6 +1,7 @@
 using Dryfit.Casework;
 using Dryfit.Measure;
 using Dryfit.Solids;
+using Motion = Dryfit.Casework.Motion;
 
 namespace Dryfit.Inspection;
 

@@ -3,6 +3,7 @@ using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Solids;
+using Motion = Dryfit.Casework.Motion;
 
 namespace Dryfit.Outputs.Tests.Pieces;
 
