@@ -121,6 +121,7 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
         var y = (a.Nz * b.Nx) - (a.Nx * b.Nz);
         var z = (a.Nx * b.Ny) - (a.Ny * b.Nx);
         var length = Math.Sqrt((x * x) + (y * y) + (z * z));
+        var isSharp = length < 1e-3;
         if (length < 1e-7)
         {
             if (AreParallel(p, q))
@@ -152,7 +153,7 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
         for (var i = 0; i < candidates; i++)
         {
             var r = isUpright ? general[i] : i;
-            if (r != p && r != q && MayContain(in line, somewhere, length, r) && Contains(p, q, in line, r))
+            if (r != p && r != q && MayContain(in line, somewhere, isSharp, r) && Contains(p, q, in line, r))
             {
                 Planes.Add(r);
             }
@@ -207,7 +208,7 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
     }
 
     // Rules out nearly all planes by doubles, with room for a thousand times their error.
-    private bool MayContain(in Line line, Vec3 somewhere, double length, int r)
+    private bool MayContain(in Line line, Vec3 somewhere, bool isSharp, int r)
     {
         ref var s = ref planes[r];
         if (Math.Abs((s.Nx * line.Dx) + (s.Ny * line.Dy) + (s.Nz * line.Dz)) > 1e-6)
@@ -215,7 +216,7 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
             return false;
         }
 
-        return length < 1e-3 || Math.Abs(s.Evaluate(somewhere.X, somewhere.Y, somewhere.Z)) < 1e-9 * planes.Scale;
+        return isSharp || Math.Abs(s.Evaluate(somewhere.X, somewhere.Y, somewhere.Z)) < 1e-9 * planes.Scale;
     }
 
     // A plane contains the line where it is parallel to it and some point of the line lies on it.
