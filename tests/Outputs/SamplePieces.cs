@@ -199,7 +199,7 @@ internal static class SamplePieces
                 ["case/door/left-stile", "case/door/right-stile"],
                 "case/opening",
                 Hang.Overlay,
-                Motion.TurnsOnLeftEdge,
+                FrontMotion.TurnsOnLeftEdge,
                 Bench.At(20, -18, 0),
                 new(null, null, null, null),
                 [],

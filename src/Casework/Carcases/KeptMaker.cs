@@ -143,7 +143,7 @@ internal sealed class KeptMaker(PieceBuilder piece, GroupDraft group, Material m
                     [door.Id],
                     opening.Id,
                     Hang.Overlay,
-                    isFirst ? Motion.TurnsOnLeftEdge : Motion.TurnsOnRightEdge,
+                    isFirst ? FrontMotion.TurnsOnLeftEdge : FrontMotion.TurnsOnRightEdge,
                     new(isFirst ? door.Extent.Min.X : door.Extent.Max.X, door.Extent.Max.Y, door.Extent.Min.Z),
                     new WantedSides(isFirst ? lap : null, isLast ? lap : null, lap, lap),
                     [],

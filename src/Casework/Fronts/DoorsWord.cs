@@ -45,7 +45,7 @@ internal static class DoorsWord
             [.. unit.Face.Select(p => p.Id)],
             site.Opening.Id,
             fit.Hang,
-            leaf.Hinged == Direction.Left ? Motion.TurnsOnLeftEdge : Motion.TurnsOnRightEdge,
+            leaf.Hinged == Direction.Left ? FrontMotion.TurnsOnLeftEdge : FrontMotion.TurnsOnRightEdge,
             new Point(leaf.HingeX, unit.Extent.Min.Y, leaf.BottomZ),
             wanted,
             [],

@@ -36,7 +36,7 @@ internal static class DrawerWord
             [.. face.Parts.Select(p => p.Id)],
             site.Opening.Id,
             plan.Fit.Hang,
-            Motion.SlidesOut,
+            FrontMotion.SlidesOut,
             face.Extent.Min,
             plan.Fit.Wanted,
             [],

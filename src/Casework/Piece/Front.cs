@@ -13,7 +13,7 @@ public enum Hang
 }
 
 /// <summary>How a front moves.</summary>
-public enum Motion
+public enum FrontMotion
 {
     TurnsOnLeftEdge,
     TurnsOnRightEdge,
@@ -36,7 +36,7 @@ public sealed record Front(
     IReadOnlyList<string> Face,
     string Opening,
     Hang Hang,
-    Motion Motion,
+    FrontMotion Motion,
     Point Pivot,
     WantedSides Wanted,
     IReadOnlyList<FrontNeighbour> Neighbours,

@@ -51,9 +51,9 @@ internal static class FoundOpening
 
     private static (Length Left, Length Right) Ends(Opening opening, Front front, Length width)
     {
-        if (!front.Neighbours.Any(n => n.Side.Axis() == Axis.X) && front.Motion == Motion.TurnsOnLeftEdge)
+        if (!front.Neighbours.Any(n => n.Side.Axis() == Axis.X) && front.Motion == FrontMotion.TurnsOnLeftEdge)
             return (opening.Clear.Min.X, opening.Clear.Min.X + width);
-        if (!front.Neighbours.Any(n => n.Side.Axis() == Axis.X) && front.Motion == Motion.TurnsOnRightEdge)
+        if (!front.Neighbours.Any(n => n.Side.Axis() == Axis.X) && front.Motion == FrontMotion.TurnsOnRightEdge)
             return (opening.Clear.Max.X - width, opening.Clear.Max.X);
         var left = ((opening.Clear.Min.X + opening.Clear.Max.X) - width) / 2;
         return (left, left + width);

@@ -53,7 +53,7 @@ internal static class FrontSides
     public static IReadOnlyList<Shape> Own(InspectedPiece piece, Front front)
     {
         var face = piece.ShapesOf(front.Face);
-        return front.Motion == Motion.SlidesOut ? face : [.. face.Union(piece.Members(front.Group))];
+        return front.Motion == FrontMotion.SlidesOut ? face : [.. face.Union(piece.Members(front.Group))];
     }
 
     /// <summary>The sides of a front for which something is wanted.</summary>

@@ -59,7 +59,7 @@ internal sealed class FrontDrawing
     /// <summary>The gaps that were measured around doors and drawers.</summary>
     public IReadOnlyList<FrontGap> Gaps => _gaps;
 
-    public bool HasDoors => _fronts.Exists(front => front.Front.Motion != Motion.SlidesOut);
+    public bool HasDoors => _fronts.Exists(front => front.Front.Motion != FrontMotion.SlidesOut);
 
     public static FrontDrawing Of(Piece piece, Report report) => new(piece, report);
 

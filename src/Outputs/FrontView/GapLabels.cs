@@ -51,8 +51,8 @@ internal sealed class GapLabels(
     {
         var front = view.ToPaper(bounds[gap.Front.Group]);
         var isHingeEdge =
-            (gap.Front.Motion == Motion.TurnsOnLeftEdge && gap.Side == Direction.Left)
-            || (gap.Front.Motion == Motion.TurnsOnRightEdge && gap.Side == Direction.Right);
+            (gap.Front.Motion == FrontMotion.TurnsOnLeftEdge && gap.Side == Direction.Left)
+            || (gap.Front.Motion == FrontMotion.TurnsOnRightEdge && gap.Side == Direction.Right);
         foreach (var inside in (bool[])[true, false])
         {
             foreach (var spot in isHingeEdge ? SpotsOffMiddle : Spots)

@@ -16,11 +16,11 @@ internal static class SwingMarks
         );
         foreach (var (front, bounds) in fronts)
         {
-            if (front.Motion == Motion.SlidesOut)
+            if (front.Motion == FrontMotion.SlidesOut)
                 continue;
             var door = view.ToPaper(bounds);
             var (hinges, latch) =
-                front.Motion == Motion.TurnsOnLeftEdge ? (door.Left, door.Right) : (door.Right, door.Left);
+                front.Motion == FrontMotion.TurnsOnLeftEdge ? (door.Left, door.Right) : (door.Right, door.Left);
             var point = new PaperPoint(hinges, door.Centre.Y);
             // Both strokes start at the point, so that the dashes meet there.
             svg.Path($"M{point}L{new PaperPoint(latch, door.Top)}M{point}L{new PaperPoint(latch, door.Bottom)}", "");

@@ -126,7 +126,7 @@ public sealed class DoorSizeTests
         Assert.Equal([new FrontNeighbour(doors[1].Group, Direction.Right, between)], doors[0].Neighbours);
         Assert.Equal([new FrontNeighbour(doors[0].Group, Direction.Left, between)], doors[1].Neighbours);
         Assert.Equal(between, bench.Around(doors[1]).Min.X - bench.Around(doors[0]).Max.X);
-        Assert.Equal([Motion.TurnsOnLeftEdge, Motion.TurnsOnRightEdge], doors.Select(d => d.Motion));
+        Assert.Equal([FrontMotion.TurnsOnLeftEdge, FrontMotion.TurnsOnRightEdge], doors.Select(d => d.Motion));
     }
 
     [Fact]

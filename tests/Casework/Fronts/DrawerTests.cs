@@ -45,7 +45,7 @@ public sealed class DrawerTests
         var face = bench.Around(front);
         Assert.Equal(Exact("15 3/4\""), face.Width);
         Assert.Equal(Exact("6 3/4\""), face.Height);
-        Assert.Equal(Motion.SlidesOut, front.Motion);
+        Assert.Equal(FrontMotion.SlidesOut, front.Motion);
         Assert.Equal(Exact("3/8\""), front.Wanted.Left);
     }
 

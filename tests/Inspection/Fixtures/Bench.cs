@@ -260,8 +260,8 @@ internal static class Mirror
         {
             Motion = front.Motion switch
             {
-                Motion.TurnsOnLeftEdge => Motion.TurnsOnRightEdge,
-                Motion.TurnsOnRightEdge => Motion.TurnsOnLeftEdge,
+                FrontMotion.TurnsOnLeftEdge => FrontMotion.TurnsOnRightEdge,
+                FrontMotion.TurnsOnRightEdge => FrontMotion.TurnsOnLeftEdge,
                 _ => front.Motion,
             },
             Pivot = front.Pivot with { X = -front.Pivot.X },

@@ -46,7 +46,7 @@ internal sealed class Chest
                 ["drawer-front"],
                 "opening",
                 Hang.Inset,
-                Motion.SlidesOut,
+                FrontMotion.SlidesOut,
                 default,
                 new(gap, gap, gap, gap),
                 [],

@@ -60,7 +60,7 @@ internal sealed class Cupboard
                 ["door-left-stile", "door-right-stile", "door-bottom-rail", "door-top-rail", "door-panel"],
                 "opening",
                 Hang.Inset,
-                Motion.TurnsOnLeftEdge,
+                FrontMotion.TurnsOnLeftEdge,
                 default,
                 new(gap, gap, gap, gap),
                 [],

@@ -235,7 +235,7 @@ public class Front_view
             sketch
                 .Group(id, GroupKind.Drawer, $"drawer {i}", "case")
                 .Board($"{id}/front", Role.DrawerFront, (x, 0, z), (x + 100, 18, z + 60), group: id)
-                .Front(id, "none", Motion.SlidesOut, [$"{id}/front"], Hang.Overlay);
+                .Front(id, "none", FrontMotion.SlidesOut, [$"{id}/front"], Hang.Overlay);
         }
         var texts = Texts(Draw(sketch.Build(), Cupboards.ReportOf()));
         Assert.Contains(texts, text => text.Contains("Gaps without room for a figure: 2 (", StringComparison.Ordinal));

@@ -21,7 +21,7 @@ internal static class Cupboards
             .Board("case/shelf", Role.Shelf, (18, 20, 340), (582, 290, 358), group: "case")
             .Board("case/door/slab", Role.DoorSlab, (20, 0, 20), (582 - gapAtRight, 18, 680), group: "case/door")
             .Opening("case/opening", (18, 0, 18), (582, 290, 682))
-            .Front("case/door", "case/opening", Motion.TurnsOnLeftEdge, ["case/door/slab"]);
+            .Front("case/door", "case/opening", FrontMotion.TurnsOnLeftEdge, ["case/door/slab"]);
     }
 
     public static readonly FindingKind GapTooWide = new(

@@ -59,7 +59,7 @@ internal sealed class DisplayCupboard
                 id
             );
             Open(id, (left, 0, z), (mullion, 18, z + height));
-            _sketch.Front(id, id, Motion.SlidesOut, [$"{id}/front"]);
+            _sketch.Front(id, id, FrontMotion.SlidesOut, [$"{id}/front"]);
         }
         var doors = mullion + R(7, 4);
         Pair("base", doors, right, bottom, top, 0, glazed: false, 0);
@@ -156,7 +156,7 @@ internal sealed class DisplayCupboard
         _sketch.Front(
             left,
             opening,
-            Motion.TurnsOnLeftEdge,
+            FrontMotion.TurnsOnLeftEdge,
             Face(left),
             Hang.Inset,
             new FrontNeighbour(right, Direction.Right, gap)
@@ -164,7 +164,7 @@ internal sealed class DisplayCupboard
         _sketch.Front(
             right,
             opening,
-            Motion.TurnsOnRightEdge,
+            FrontMotion.TurnsOnRightEdge,
             Face(right),
             Hang.Inset,
             new FrontNeighbour(left, Direction.Left, gap)

@@ -93,7 +93,7 @@ internal sealed class Sketch
     public Sketch Front(
         string group,
         string opening,
-        Motion motion,
+        FrontMotion motion,
         IReadOnlyList<string> face,
         Hang hang = Hang.Inset,
         params FrontNeighbour[] neighbours

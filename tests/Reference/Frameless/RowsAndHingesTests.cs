@@ -94,7 +94,7 @@ public sealed class RowsAndHingesTests
         foreach (var front in Overlaid.Fronts)
         {
             var door = Overlaid.PartsOf(front).Single();
-            var edge = front.Motion == Motion.TurnsOnLeftEdge ? door.Extent.Min.X : door.Extent.Max.X;
+            var edge = front.Motion == FrontMotion.TurnsOnLeftEdge ? door.Extent.Min.X : door.Extent.Max.X;
             var cups = door.Holes(CutKind.HingeCup);
 
             Assert.That(cups, Is.Not.Empty);
