@@ -14,11 +14,12 @@ public static class Catalogue
         new FrontOverlays(),
         new FrontNeighbours(),
         new FrontFlush(),
-        new JointMeets(),
-        new LooseFit(),
-        new PartsOverlap(),
-        new Connected(),
         new DrawerRuns(),
+        new LooseFit(),
+        new JointMeets(),
+        new Connected(),
+        // Last: what stands in each other's place is most often the consequence of something above.
+        new PartsOverlap(),
     ];
 
     /// <summary>Every kind of finding, in the order of the checks.</summary>
@@ -34,6 +35,7 @@ public static class Catalogue
         CheckRun.Left("stock thicker or thinner than its actual thickness says", NotMade),
         CheckRun.Left("swing of doors and travel of drawers, with their pulls", NotMade),
         CheckRun.Left("hinges and borings: how many, against edges, shelves and each other", NotMade),
+        CheckRun.Left("shelves that are too short for their pins", NotMade),
         CheckRun.Left("shelves that go in past frame, doors and hinges", NotMade),
         CheckRun.Left("bays and lines that should be alike", NotMade),
         CheckRun.Left("backs, panels and glass that can go in and come out again", NotMade),

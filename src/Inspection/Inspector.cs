@@ -15,7 +15,7 @@ public static class Inspector
         var told = Explained.LeaveOut(inspected, [.. outcomes.SelectMany(run => run.Outcome.Findings)]);
         var found = told.Select(finding => OwnNumbers.Doubt(inspected, finding));
         return new(
-            InOrder(Accepted.Mark(piece, [.. found])),
+            InOrder(Accepted.Mark(piece, [.. found.Select(RelatedOnce)])),
             [
                 .. outcomes.Select(run => CheckRun.Over(run.Check.Name, run.Outcome.Covered, run.Check.Of)),
                 .. Catalogue.NotChecked,
@@ -23,14 +23,30 @@ public static class Inspector
         );
     }
 
-    /// <summary>The gravest first, then by their place in the recipe, then as the checks found them.</summary>
+    /// <summary>The gravest first, then in the order of the checks, then by their place in the recipe.</summary>
     private static IReadOnlyList<Finding> InOrder(IEnumerable<Finding> findings) =>
         [
             .. findings
                 .OrderByDescending(finding => finding.Kind.Severity)
+                .ThenBy(finding => CheckOf(finding.Kind))
                 .ThenBy(finding => finding.Place is null)
                 .ThenBy(finding => finding.Place?.File, StringComparer.Ordinal)
                 .ThenBy(finding => finding.Place?.Line)
                 .ThenBy(finding => finding.Place?.Column),
         ];
+
+    private static int CheckOf(FindingKind kind)
+    {
+        var at = 0;
+        while (at < Catalogue.Checks.Count && !Catalogue.Checks[at].Kinds.Contains(kind))
+            at++;
+        return at;
+    }
+
+    /// <summary>The finding with no line of the recipe named twice.</summary>
+    private static Finding RelatedOnce(Finding finding) =>
+        finding with
+        {
+            Related = [.. finding.Related.Distinct().Where(place => place != finding.Place)],
+        };
 }

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Dryfit.Casework;
+using Dryfit.Inspection;
 using Dryfit.Measure;
 using Dryfit.Parameters.Tests;
 using Dryfit.Recipe;
@@ -19,6 +20,7 @@ public sealed class ShippedFilesTests
         Shipped.Hold("templates/schema/shop.schema.json", Shipped.ShopSchema);
         Shipped.Hold("templates/reference/recipe.md", Shipped.RecipePage);
         Shipped.Hold("templates/reference/shop.md", Shipped.ShopPage);
+        Shipped.Hold("templates/reference/findings.md", FindingsPage.Write());
         Shipped.Hold("templates/shop/inches.dryfit-shop.yaml", ShopFileText.Write(LengthUnit.Inch));
         Shipped.Hold("templates/shop/millimetres.dryfit-shop.yaml", ShopFileText.Write(LengthUnit.Millimetre));
     }

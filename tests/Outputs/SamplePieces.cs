@@ -4,7 +4,6 @@ using Dryfit.Measure;
 using Dryfit.Outputs.Tests.Pieces;
 using Dryfit.Parameters;
 using Dryfit.Solids;
-using Motion = Dryfit.Casework.Motion;
 
 namespace Dryfit.Outputs.Tests;
 

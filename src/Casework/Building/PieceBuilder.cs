@@ -58,7 +58,7 @@ internal sealed class PieceBuilder
     {
         var id = parent is null or { Kind: GroupKind.Piece } ? Slug.Of(name) : $"{parent.Id}/{Slug.Of(name)}";
         var full = parent is null ? name : parent.Full(name);
-        var group = new GroupDraft(Unique(id), UniqueName(full), kind, parent, source);
+        var group = new GroupDraft(Unique(id), parent is null ? full : UniqueName(full), kind, parent, source);
         _groups.Add(group);
         return group;
     }

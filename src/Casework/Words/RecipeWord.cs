@@ -13,7 +13,12 @@ public static class RecipeWord
             "accept:\n  - { finding: joint-open, parts: left door top rail, because: filled with a slip }\n",
             () =>
                 [
-                    new("finding", new TextShape(), "The id of the finding, as it is printed with it.", Required: true),
+                    new(
+                        "finding",
+                        new TextShape(),
+                        "The id of the finding, as it is printed with it; [all of them](findings.md).",
+                        Required: true
+                    ),
                     new("parts", new TextShape(), "A phrase that names the parts it is accepted for.", Default: "all"),
                     new("because", new TextShape(), "The reason.", Required: true),
                 ]

@@ -1,7 +1,6 @@
 using Dryfit.Casework;
 using Dryfit.Measure;
 using Dryfit.Solids;
-using Motion = Dryfit.Casework.Motion;
 
 namespace Dryfit.Inspection;
 

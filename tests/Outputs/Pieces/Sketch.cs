@@ -3,7 +3,6 @@ using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Solids;
-using Motion = Dryfit.Casework.Motion;
 
 namespace Dryfit.Outputs.Tests.Pieces;
 
