@@ -78,8 +78,17 @@ internal static class Clearance
     {
         var near = new List<(int Face, Box Box)>();
         var boxes = placed.Solid.FaceBoxes;
+
+        // First where the boxes are at home, with room for rounding; then exactly, in the world.
+        var home = other.CarriedBack(placed.Frame);
+        var room = cap + (1e-12 * (Shaping.Reach.Of(home.Min) + Shaping.Reach.Of(home.Max)));
         for (var f = 0; f < boxes.Length; f++)
         {
+            if (boxes[f].SquaredDistance(home) > room * room)
+            {
+                continue;
+            }
+
             var box = boxes[f].Carried(placed.Frame);
             if (box.SquaredDistance(other) <= cap * cap)
             {
@@ -129,14 +138,26 @@ internal static class Clearance
     {
         var solid = placed.Solid;
         var face = solid.Faces[index];
+        var vertices = solid.Vertices as Vec3[] ?? [.. solid.Vertices];
+        var corners = solid.Triangles as int[] ?? [.. solid.Triangles];
         var near = new List<Triangle>(Math.Min(face.TriangleCount, 16));
+
+        // First at home, with room for rounding; then exactly, in the world.
+        var home = other.CarriedBack(placed.Frame);
+        var room = Math.Sqrt(best) + (1e-12 * (Shaping.Reach.Of(home.Min) + Shaping.Reach.Of(home.Max)));
         for (var i = 3 * face.FirstTriangle; i < 3 * (face.FirstTriangle + face.TriangleCount); i += 3)
         {
-            var triangle = new Triangle(
-                placed.Frame.ToWorld(solid.Vertices[solid.Triangles[i]]),
-                placed.Frame.ToWorld(solid.Vertices[solid.Triangles[i + 1]]),
-                placed.Frame.ToWorld(solid.Vertices[solid.Triangles[i + 2]])
-            );
+            var (a, b, c) = (vertices[corners[i]], vertices[corners[i + 1]], vertices[corners[i + 2]]);
+            if (
+                Misses(a.X, b.X, c.X, home.Min.X - room, home.Max.X + room)
+                || Misses(a.Y, b.Y, c.Y, home.Min.Y - room, home.Max.Y + room)
+                || Misses(a.Z, b.Z, c.Z, home.Min.Z - room, home.Max.Z + room)
+            )
+            {
+                continue;
+            }
+
+            var triangle = new Triangle(placed.Frame.ToWorld(a), placed.Frame.ToWorld(b), placed.Frame.ToWorld(c));
             if (triangle.Bounds.SquaredDistance(other) < best)
             {
                 near.Add(triangle);
@@ -145,6 +166,9 @@ internal static class Clearance
 
         return near;
     }
+
+    private static bool Misses(double a, double b, double c, double min, double max) =>
+        (a < min && b < min && c < min) || (a > max && b > max && c > max);
 
     private static bool Holds(Box outer, Box inner) =>
         outer.Min.X <= inner.Min.X

@@ -26,22 +26,6 @@ internal sealed class WorldMesh
     public Triangle this[int i] =>
         new(Vertices[triangles[3 * i]], Vertices[triangles[(3 * i) + 1]], Vertices[triangles[(3 * i) + 2]]);
 
-    /// <summary>Those of its triangles that come within a distance of a box.</summary>
-    public List<Triangle> Near(Box box, double within)
-    {
-        var near = new List<Triangle>();
-        for (var i = 0; i < Count; i++)
-        {
-            var triangle = this[i];
-            if (triangle.Bounds.SquaredDistance(box) <= within * within)
-            {
-                near.Add(triangle);
-            }
-        }
-
-        return near;
-    }
-
     private static Box Around(Box box, Vec3 p) => new(Vec3Order.Least(box.Min, p), Vec3Order.Most(box.Max, p));
 }
 
@@ -76,9 +60,14 @@ internal static class Vec3Order
     /// <summary>The square of the distance between two boxes; 0 where they touch.</summary>
     public static double SquaredDistance(this Box a, Box b)
     {
-        var x = Math.Max(0, Math.Max(a.Min.X - b.Max.X, b.Min.X - a.Max.X));
-        var y = Math.Max(0, Math.Max(a.Min.Y - b.Max.Y, b.Min.Y - a.Max.Y));
-        var z = Math.Max(0, Math.Max(a.Min.Z - b.Max.Z, b.Min.Z - a.Max.Z));
+        var x = Apart(a.Min.X, a.Max.X, b.Min.X, b.Max.X);
+        var y = Apart(a.Min.Y, a.Max.Y, b.Min.Y, b.Max.Y);
+        var z = Apart(a.Min.Z, a.Max.Z, b.Min.Z, b.Max.Z);
         return (x * x) + (y * y) + (z * z);
     }
+
+    private static double Apart(double minA, double maxA, double minB, double maxB) =>
+        minA > maxB ? minA - maxB
+        : minB > maxA ? minB - maxA
+        : 0;
 }
