@@ -7,6 +7,8 @@ public static class SolidBuilder
 {
     /// <param name="size">Length, width and thickness of the blank, each above zero.</param>
     /// <param name="cuts">What is taken away, in board coordinates.</param>
+    /// <exception cref="ArgumentException">A size is not above zero, a number is not finite, a frame is not square, a bore has
+    /// fewer than three segments, or the outline of a prism crosses itself.</exception>
     public static Solid Build(Vec3 size, IReadOnlyList<Cut> cuts)
     {
         ArgumentNullException.ThrowIfNull(cuts);

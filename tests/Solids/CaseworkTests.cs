@@ -70,6 +70,55 @@ public sealed class CaseworkTests
         Assert.Equal(10, faults);
     }
 
+    [Fact]
+    public void Cuts_that_end_flush_give_the_same_solids_as_cuts_that_overshoot()
+    {
+        foreach (var board in Boards)
+        {
+            var overshot = Placed[board.Id].Solid;
+            var flush = SolidBuilder.Build(board.Size, [.. board.Cuts.Select(cut => Flush(cut, board.Size))]).Checked();
+            Assert.Equal(overshot.Volume, flush.Volume, 1e-12 * overshot.Volume);
+            Assert.Equal(overshot.Area, flush.Area, 1e-12 * overshot.Area);
+            Assert.Equal(overshot.Triangles.Count, flush.Triangles.Count);
+        }
+    }
+
+    // Boxes end at the blank; holes and prisms along an axis start and end in its faces.
+    private static Cut Flush(Cut cut, Vec3 size)
+    {
+        switch (cut)
+        {
+            case BoxCut box:
+                return new BoxCut(
+                    new(Math.Max(box.Min.X, 0), Math.Max(box.Min.Y, 0), Math.Max(box.Min.Z, 0)),
+                    new(Math.Min(box.Max.X, size.X), Math.Min(box.Max.Y, size.Y), Math.Min(box.Max.Z, size.Z))
+                );
+            case BoreCut bore:
+                var (bored, depth) = Flush(bore.Frame, bore.Depth, size);
+                return bore with { Frame = bored, Depth = depth };
+            case PrismCut prism:
+                var (frame, height) = Flush(prism.Frame, prism.Height, size);
+                return prism with { Frame = frame, Height = height };
+            default:
+                return cut;
+        }
+    }
+
+    private static (Frame Frame, double Height) Flush(Frame frame, double height, Vec3 size)
+    {
+        var (w, along) = (frame.W, Vec3.Dot(frame.W, frame.Origin));
+        if (Math.Abs(w.X) != 1 && Math.Abs(w.Y) != 1 && Math.Abs(w.Z) != 1)
+        {
+            return (frame, height);
+        }
+
+        // Along W the blank runs from the one face to the other.
+        var end = Vec3.Dot(w, size);
+        var (low, high) = (Math.Min(0, end), Math.Max(0, end));
+        var (from, to) = (Math.Max(along, low), Math.Min(along + height, high));
+        return (frame with { Origin = frame.Origin + (w * (from - along)) }, to - from);
+    }
+
     private static string Data(string name) => Path.Combine(AppContext.BaseDirectory, "data", name);
 
     private static IEnumerable<string[]> Rows(string name) =>

@@ -178,5 +178,36 @@ public sealed class CutTests
         Assert.Throws<ArgumentOutOfRangeException>(() => SolidBuilder.Build(new(double.NaN, 300, 20), []));
     }
 
+    [Fact]
+    public void Cut_that_is_no_shape_is_refused()
+    {
+        Assert.Throws<ArgumentException>(() => Build(new BoxCut(default, new(10, double.NaN, 10))));
+        Assert.Throws<ArgumentException>(() => Build(new BoreCut(Frame.Identity, double.PositiveInfinity, 10, 24)));
+        Assert.Throws<ArgumentException>(() => Build(new BoreCut(Frame.Identity with { W = default }, 5, 10, 24)));
+        Assert.Throws<ArgumentException>(() => Build(new BoreCut(Frame.Identity, 50, 10, 2)));
+        Vec2[] bowTie = [new(10, 10), new(50, 50), new(50, 10), new(10, 50)];
+        Assert.Throws<ArgumentException>(() => Build(new PrismCut(Frame.Identity, bowTie, 10)));
+    }
+
+    [Fact]
+    public void Built_on_two_cores_in_any_order_the_solids_are_the_same_to_the_last_bit()
+    {
+        var boards = RandomBoards.Any.Take(300).ToList();
+        var alone = boards.ConvertAll(board => SolidBuilder.Build(board.Size, board.Cuts));
+        var together = new Solid[boards.Count];
+        Parallel.For(
+            0,
+            boards.Count,
+            new ParallelOptions { MaxDegreeOfParallelism = 2 },
+            i => together[i] = SolidBuilder.Build(boards[i].Size, boards[i].Cuts)
+        );
+        for (var i = 0; i < boards.Count; i++)
+        {
+            Assert.Equal(alone[i].Vertices, together[i].Vertices);
+            Assert.Equal(alone[i].Triangles, together[i].Triangles);
+            Assert.Equal(alone[i].Volume, together[i].Volume);
+        }
+    }
+
     private static Solid Build(params Cut[] cuts) => SolidBuilder.Build(Size, cuts).Checked();
 }

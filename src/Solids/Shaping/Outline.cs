@@ -42,6 +42,35 @@ internal static class Outline
         return corners;
     }
 
+    /// <exception cref="ArgumentException">Two sides of the outline cross or touch.</exception>
+    public static void RefuseCrossing(List<Vec2> corners)
+    {
+        for (var i = 0; i < corners.Count; i++)
+        {
+            var (a, b) = (corners[i], corners[(i + 1) % corners.Count]);
+            for (var j = i + 2; j < corners.Count; j++)
+            {
+                if (i == 0 && j == corners.Count - 1)
+                {
+                    continue;
+                }
+
+                var (c, d) = (corners[j], corners[(j + 1) % corners.Count]);
+                if (
+                    Math.Max(a.X, b.X) >= Math.Min(c.X, d.X)
+                    && Math.Max(c.X, d.X) >= Math.Min(a.X, b.X)
+                    && Math.Max(a.Y, b.Y) >= Math.Min(c.Y, d.Y)
+                    && Math.Max(c.Y, d.Y) >= Math.Min(a.Y, b.Y)
+                    && Turn(a, b, c) * Turn(a, b, d) <= 0
+                    && Turn(c, d, a) * Turn(c, d, b) <= 0
+                )
+                {
+                    throw new ArgumentException("The outline of a prism crosses or touches itself.", nameof(corners));
+                }
+            }
+        }
+    }
+
     /// <summary>Parts a tidy outline into convex pieces, each a list of corner indices, counter-clockwise.</summary>
     public static List<List<int>> Pieces(List<Vec2> corners)
     {

@@ -40,6 +40,8 @@ internal sealed class Workshop
     public Solid Build(Vec3 size, IReadOnlyList<Cut> cuts)
     {
         var reach = Math.Max(Reach.Of(size), Reach.Of(cuts));
+        CutCheck.Check(cuts, reach);
+        CutCheck.CheckOutlines(cuts);
         Start(reach);
         bodies.AddBlank(size, null);
         lone.Find(size, cuts, reach * 1e-9);
