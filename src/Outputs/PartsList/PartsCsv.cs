@@ -56,6 +56,7 @@ public static class PartsCsv
             ("volume cm3", row => ExactNumbers.Decimal(row.VolumeCubicMm / 1000, 6)),
             ("mass kg", row => ExactNumbers.Decimal(row.MassKg, 3)),
             ("place", row => CsvText.Words(string.Join(" | ", Distinct(row, part => Place(part, groups, format))))),
+            ("finishes", row => CsvText.Words(string.Join(" | ", Distinct(row, Finishes)))),
             ("kept", row => row.First.IsKept ? "yes" : "no"),
             ("as cut", row => CsvText.Words(string.Join(' ', Ids(row, part => part.IsAsCut)))),
             ("all ids", row => CsvText.Words(string.Join(' ', Ids(row, _ => true)))),
@@ -72,6 +73,10 @@ public static class PartsCsv
 
     private static IEnumerable<string> Distinct(PartsRow row, Func<Part, string> tell) =>
         row.Kind.Members.Select(member => tell(member.Part)).Distinct(StringComparer.Ordinal);
+
+    /// <summary>The part's finish under each scheme, schemes in the order of their names.</summary>
+    private static string Finishes(Part part) =>
+        string.Join("; ", part.Finishes.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Key}: {f.Value}"));
 
     private static string Place(Part part, Dictionary<string, string> groups, LengthFormat format)
     {

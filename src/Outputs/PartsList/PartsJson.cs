@@ -152,6 +152,10 @@ public sealed class PartsJson
         _json.WriteString("group", part.Group);
         _json.WriteString("role", Words.Of(part.Role));
         _json.WriteBoolean("asCut", part.IsAsCut);
+        _json.WriteStartObject("finishes");
+        foreach (var (scheme, finish) in part.Finishes.OrderBy(f => f.Key, StringComparer.Ordinal))
+            _json.WriteString(PlainText.Clean(scheme), PlainText.Clean(finish));
+        _json.WriteEndObject();
         _json.WriteNumber("turnDegrees", turnDegrees);
         _json.WriteStartObject("place");
         Point("originMm", part.Place.Origin);

@@ -41,6 +41,20 @@ public class Parts_as_csv
     }
 
     [Fact]
+    public void Finishes_are_told_scheme_by_scheme()
+    {
+        var bench = new Bench(LengthFormat.Millimetres);
+        var shelf = bench.Board("shelf", Role.Shelf, SamplePieces.Board, Bench.Box(0, 0, 0, 600, 285, 18), Flat);
+        var schemes = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["two tone"] = "milk paint",
+            ["plain"] = "clear wax",
+        };
+        bench.Replace(shelf, shelf with { Finishes = schemes });
+        Assert.Equal("plain: clear wax; two tone: milk paint", Assert.Single(Rows(bench.Build()))["finishes"]);
+    }
+
+    [Fact]
     public void Volume_and_mass_are_those_of_one_part()
     {
         // 600 x 285 x 18 mm is 3078 cm3; at 700 kg/m3 that is 2.1546 kg.
