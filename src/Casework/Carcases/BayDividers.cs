@@ -10,7 +10,9 @@ internal sealed class BayDividers(PieceBuilder piece, CarcasePlan plan, Box box)
 {
     private readonly Figure _dado = piece.Shop.Length(Rules.DadoDepth, "dado depth");
 
-    private Length LetIn => plan.Joint == PanelJoint.Dado ? _dado.Length : Length.Zero;
+    private Figure? LetInto => plan.Joint == PanelJoint.Dado ? _dado : null;
+
+    private Length LetIn => LetInto?.Length ?? Length.Zero;
 
     /// <summary>An upright panel between the floor and the ceiling of a cell.</summary>
     /// <param name="x">Its left face.</param>
@@ -26,7 +28,8 @@ internal sealed class BayDividers(PieceBuilder piece, CarcasePlan plan, Box box)
                 Lie.Of(Direction.Up, Direction.Left),
                 LetInBothEnds(cell.InsideHeight).As("partition length"),
                 box.InsideDepth.As("partition width"),
-                new(x, cell.Inside.Min.Y, cell.Inside.Min.Z - LetIn)
+                new(x, cell.Inside.Min.Y, cell.Inside.Min.Z - LetIn),
+                letIn: LetInto
             )
             .Panel;
         PanelJoints.Tie(piece, plan.Joint, cell.Floor, partition, Direction.Down, Axis.Y);
@@ -51,7 +54,8 @@ internal sealed class BayDividers(PieceBuilder piece, CarcasePlan plan, Box box)
                 Lie.Of(Direction.Right, Direction.Up),
                 LetInBothEnds(cell.InsideWidth).As("divider length"),
                 box.InsideDepth.As("divider width"),
-                new(cell.Inside.Min.X - LetIn, cell.Inside.Min.Y, z)
+                new(cell.Inside.Min.X - LetIn, cell.Inside.Min.Y, z),
+                letIn: LetInto
             )
             .Panel;
         PanelJoints.Tie(piece, plan.Joint, cell.InsideLeft, shelf, Direction.Left, Axis.Y);

@@ -150,7 +150,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
             var at = new Point(envelope.Min.X + _thickness.Length - LetIn, y, z);
             // An edge that nobody sees gets no edging.
             return seen
-                ? Panels.Make(piece, plan, name, role, plan.Body, lie, length, width, at).Panel
+                ? Panels.Make(piece, plan, name, role, plan.Body, lie, length, width, at, letIn: LetInto).Panel
                 : piece.Board(plan.Group, name, role, plan.Body, lie, length, width, at);
         }
     }
@@ -158,7 +158,9 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
     /// <summary>Length of a flat panel between two uprights: the clear width, and what goes into the dados.</summary>
     private Figure FlatLength(Figure clear) => plan.Joint == PanelJoint.Dado ? clear + _dado + _dado : clear;
 
-    private Length LetIn => plan.Joint == PanelJoint.Dado ? _dado.Length : Length.Zero;
+    private Figure? LetInto => plan.Joint == PanelJoint.Dado ? _dado : null;
+
+    private Length LetIn => LetInto?.Length ?? Length.Zero;
 
     private Figure? PlantedBack() => plan.Back?.Set == BackSet.Planted ? plan.Back.Material.Thickness : null;
 

@@ -17,7 +17,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
 
     public void Lay(Region front)
     {
-        _names.Count(front);
+        _names.Count(front, plan.Shelves is not null);
         Divide(front, plan.Face is null ? FramelessCell() : FramedCell(plan.Face));
     }
 
@@ -180,6 +180,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                 taken = taken is null ? divider : taken + divider;
         }
         var heights = Sharing.Of(cell.Height, taken, rows, "height");
+        var bays = RowNames.For(rows, cell.Shelves is not null, cell.Bay);
         var fronts = new List<Front>();
         var rest = cell;
         IReadOnlyList<Front> above = [];
@@ -192,7 +193,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                 var rowZ = rest.Z + rest.Height.Length - heights[n].Length;
                 (row, rest) = Split(rest, n, rowZ, heights[n], NeedsShelf(n));
             }
-            var filled = Divide(rows[n], row);
+            var filled = Divide(rows[n], row with { Bay = bays[n] });
             if (n > 0 && row.Above is null)
                 Stack(above, filled);
             above = filled;

@@ -76,7 +76,9 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
                 Lie.Of(Direction.Right, Direction.Up),
                 (dado ? bay.InsideWidth + depth + depth : bay.InsideWidth).As("shelf length"),
                 width,
-                new(bay.Inside.Min.X - (dado ? depth.Length : Length.Zero), y, bay.Inside.Min.Z + height.Length)
+                new(bay.Inside.Min.X - (dado ? depth.Length : Length.Zero), y, bay.Inside.Min.Z + height.Length),
+                letIn: dado ? depth : null,
+                isFree: true
             )
             .Panel;
         PanelJoints.Tie(piece, plan.Joint, bay.InsideLeft, shelf, Direction.Left, Axis.Y);
@@ -97,7 +99,8 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
                 Lie.Of(Direction.Right, Direction.Up),
                 (bay.InsideWidth - play - play).As("shelf length"),
                 width,
-                new(bay.Inside.Min.X + play.Length, y, z)
+                new(bay.Inside.Min.X + play.Length, y, z),
+                isFree: true
             )
             .Panel;
         PinRows.Bore(piece, bay, shelf, z);

@@ -9,8 +9,8 @@ namespace Dryfit.Casework.Joinery;
 /// <param name="Edges">Edges as directions of the piece: <c>Front</c> for the front edge of a side.</param>
 internal sealed record Bands(Material Material, params IReadOnlyList<Direction> Edges)
 {
-    /// <summary>Where the bands on the long edges stop short of the end, as over a toe space; null where they run through.</summary>
-    public (Direction End, Figure By)? Short { get; init; }
+    /// <summary>Where the bands on the long edges stop short of an end: over a toe space, where the panel is let into another.</summary>
+    public IReadOnlyList<(Direction End, Figure By)> Short { get; init; } = [];
 }
 
 /// <summary>
@@ -70,11 +70,13 @@ internal static class Edging
         var onEnds = ends.ConvertAll(end => Band(piece, panel, name, bands.Material, end, panel.Width, panel.Extent));
         var covered = ends.Aggregate(panel.Extent, (all, end) => all.Grown(end, band.Length));
         var run = panel.FinishedLength ?? panel.Length;
-        if (bands.Short is { } stops)
+        foreach (var (end, by) in bands.Short)
         {
-            covered = covered.Grown(stops.End, -stops.By.Length);
-            run = (run - stops.By).As("edging length");
+            covered = covered.Grown(end, -by.Length);
+            run -= by;
         }
+        if (bands.Short.Count > 0)
+            run = run.As("edging length");
         var onSides = sides.ConvertAll(side => Band(piece, panel, name, bands.Material, side, run, covered));
         foreach (var side in onSides)
         {
