@@ -26,7 +26,9 @@ internal static class RowNames
     public static IReadOnlyList<string> For(IReadOnlyList<Region> rows, bool shelved, string within)
     {
         bool NeedsName(Region row) =>
-            !row.IsLeaf || row.Filling == Filling.Doors || (row.Filling == Filling.Open && (shelved || row.Shelves is not null));
+            !row.IsLeaf
+            || row.Filling == Filling.Doors
+            || (row.Filling == Filling.Open && (shelved || row.Shelves is not null));
         if (rows.Count(NeedsName) < 2)
             return [.. rows.Select(_ => within)];
         return [.. rows.Select((row, n) => NeedsName(row) ? $"{within} {Word(n, rows.Count)}".TrimStart() : within)];

@@ -280,7 +280,11 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     {
         var site = Site(region, cell);
         if (cell.Shelves is not null && region.Filling != Filling.Drawer)
-            new ShelfMaker(piece, plan).Make(cell, cell.Shelves, box.InsideDepth);
+        {
+            var doors =
+                region.Filling == Filling.Doors ? DoorsWord.ReachIn(piece, site, region.Said!, piece.Scope) : null;
+            new ShelfMaker(piece, plan).Make(cell, cell.Shelves, box.InsideDepth, doors);
+        }
         var before = piece.Fronts.Count;
         switch (region.Filling)
         {

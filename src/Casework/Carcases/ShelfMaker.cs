@@ -9,7 +9,8 @@ namespace Dryfit.Casework.Carcases;
 /// <summary>Puts shelves in a bay: fixed ones jointed in, adjustable ones on pins in bored rows.</summary>
 internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
 {
-    public void Make(Cell bay, ShelvesPlan shelves, Figure insideDepth)
+    /// <param name="doors">How far doors in their opening reach in before the shelves; null where they do not.</param>
+    public void Make(Cell bay, ShelvesPlan shelves, Figure insideDepth, Figure? doors)
     {
         if (shelves.At.Count > 0 && shelves.At.Count != shelves.Count)
             throw new CannotBuildException(
@@ -21,6 +22,8 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
             );
         var material = shelves.Material ?? plan.Body;
         var setback = piece.Shop.Length(Rules.ShelfSetback, "setback");
+        if (doors is not null)
+            setback += doors;
         var width = (insideDepth - setback).As("shelf width");
         var spread = (bay.InsideHeight - (material.Thickness * shelves.Count)) / (shelves.Count + 1);
         IReadOnlyList<Figure> heights =

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
@@ -32,6 +33,18 @@ internal static class DoorsWord
         if (plan.IsPair)
             piece.MakeNeighbours(leaves[0].Group.Id, Direction.Right, leaves[1].Group.Id, plan.PairGap.Length);
         return [.. piece.Fronts.Skip(first)];
+    }
+
+    /// <summary>How far doors within their opening reach behind the front of the inside; null where they do not.</summary>
+    public static Figure? ReachIn(PieceBuilder piece, FrontSite site, Node value, Scope scope)
+    {
+        var plan = DoorPlan.Read(piece, site, value, scope);
+        var thickness = plan.Material.Thickness;
+        var frame = site.InsideFrontY - site.FaceY;
+        if (plan.Fit.Hang != Hang.Inset || thickness.Length <= frame)
+            return null;
+        var given = Figure.Given("face frame thickness", frame, new TradeOrigin("between parts that stand already"));
+        return (frame == Length.Zero ? thickness : thickness - given).As("door behind the front edges");
     }
 
     private static Front FrontOf(FrontSite site, Leaf leaf, DoorUnit unit)

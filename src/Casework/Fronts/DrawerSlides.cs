@@ -47,6 +47,8 @@ internal static class DrawerSlides
         PartDraft Packer(Direction side, PartDraft upright, PartDraft frame, Length gap)
         {
             var width = piece.Shop.Length(Rules.PackerWidth, "packer width");
+            if (width.Length > site.Height.Length)
+                width = Figure.Min(width, site.Height).As("packer width");
             var length = Figure.Min(sizes.Slide, site.InsideDepth.As("inside depth")).As("packer length");
             var thickness = Figure
                 .Given(
@@ -55,7 +57,10 @@ internal static class DrawerSlides
                     new TradeOrigin("between parts that stand already")
                 )
                 .As("packer thickness");
-            var middle = sizes.BottomZ + (sizes.Height.Length / 2);
+            // In the middle of the box, but within its own opening.
+            var clear = site.Opening.Clear;
+            var z = sizes.BottomZ + ((sizes.Height.Length - width.Length) / 2);
+            z = Length.Max(clear.Min.Z, Length.Min(z, clear.Max.Z - width.Length));
             var x = side == Direction.Left ? site.Opening.Clear.Min.X - gap : site.Opening.Clear.Max.X;
             var packer = piece.Board(
                 site.Carcase,
@@ -65,7 +70,7 @@ internal static class DrawerSlides
                 Lie.Of(Direction.Back, side.Opposite()),
                 length,
                 width,
-                new(x, site.InsideFrontY, middle - (width.Length / 2)),
+                new(x, site.InsideFrontY, z),
                 plan.Place,
                 thickness,
                 holds: side

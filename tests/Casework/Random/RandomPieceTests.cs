@@ -102,7 +102,9 @@ public sealed class RandomPieceTests
         return string.Join(
             '\n',
             [
-                .. piece.Parts.Select(p => $"{p.Id} {p.Extent} {p.Solid.Volume:R} {string.Join(' ', p.Cuts.Select(c => c.Id))}"),
+                .. piece.Parts.Select(p =>
+                    $"{p.Id} {p.Extent} {p.Solid.Volume:R} {string.Join(' ', p.Cuts.Select(c => c.Id))}"
+                ),
                 .. piece.Joints.Select(j => j.ToString()),
                 .. piece.Hardware.Select(h => $"{h.Id} {h.Kind} {h.At} {string.Join(' ', h.Ties)}"),
                 .. piece.Openings.Select(o => $"{o.Id} {o.Clear}"),

@@ -49,14 +49,16 @@ internal static class RandomPieces
                 (Saying)(
                     mirrored =>
                         $$"""
-                        piece: Random
-                        units: mm
-                        materials: { body: {{stuff.Item1}}, lipping: { solid: birch, thickness: 2 }, panels: birch plywood 6, panes: float glass 4,
-                          backs: birch plywood 6.5, boxes: birch plywood 12, bottoms: birch plywood 6.5 }
-                        carcases:
-                          box: { size: {{size}}{{stand.Item1(mirrored)}}{{stand.Item2(mirrored)}}{{frame}}{{back}}{{joint}}{{closed}}{{stuff.Item2}},
-                            front: { {{front(mirrored)}} } }
-                        """
+                            piece: Random
+                            units: mm
+                            materials: { body: {{stuff.Item1}}, lipping: { solid: birch, thickness: 2 }, panels: birch plywood 6, panes: float glass 4,
+                              backs: birch plywood 6.5, boxes: birch plywood 12, bottoms: birch plywood 6.5 }
+                            carcases:
+                              box: { size: {{size}}{{stand.Item1(mirrored)}}{{stand.Item2(
+                                mirrored
+                            )}}{{frame}}{{back}}{{joint}}{{closed}}{{stuff.Item2}},
+                                front: { {{front(mirrored)}} } }
+                            """
                 )
         );
 
