@@ -84,6 +84,25 @@ public sealed class PropertyTests
                 }
             );
 
+    [Fact]
+    public void Overlap_is_the_same_both_ways_and_leaves_no_gap() =>
+        Gen.Select(RandomBoards.Upright, RandomBoards.TiltedFrames)
+            .Hold(
+                1000,
+                sample =>
+                {
+                    var (board, frame) = sample;
+                    var solid = Build(board.Size, board.Cuts);
+                    var (a, b) = (new Placed(solid, Frame.Identity), new Placed(solid, frame));
+                    var (there, back) = (Pair.Overlap(a, b)?.Volume ?? 0, Pair.Overlap(b, a)?.Volume ?? 0);
+                    Assert.Equal(there, back, 1e-6);
+                    if (there > 1e-3)
+                    {
+                        Assert.Equal(0, Pair.Gap(a, b, 1000)!.Distance);
+                    }
+                }
+            );
+
     private static Solid Build(Vec3 size, Cut[] cuts) => SolidBuilder.Build(size, cuts).Checked(mayHaveSlivers: true);
 
     private static bool Same(Solid a, Solid b)
