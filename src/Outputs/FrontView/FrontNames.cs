@@ -52,6 +52,9 @@ internal sealed class FrontNames(SvgWriter svg, View view, Piece piece, LabelFie
             if (bounds.Count == 0)
                 continue;
             var area = view.ToPaper(bounds.Aggregate(Span2.Around));
+            // A pair of old doors has its gap in the middle: the words go to the left of it.
+            if (piece.Groups.Any(door => door.Kind == GroupKind.Door && door.Parent == group.Id))
+                area = area with { Right = area.Centre.X };
             var room = area.Width - (2 * Margin);
             var name = PlainText.Apart(PlainText.Shortened(group.Name, 200));
             TryDraw(area, TextWidth.Wrapped($"{name}, kept as found", NameSize, room, 2), [], room);
