@@ -6,48 +6,23 @@ namespace Dryfit.Casework.Building;
 /// <summary>The maker's own numbers for parts and units: what was cut, whatever the reckoning says.</summary>
 internal sealed class AsCut
 {
-    private readonly List<Entry> _entries = [];
-
-    private sealed class Entry
-    {
-        public required string Phrase { get; init; }
-
-        public required Namesake Means { get; init; }
-
-        public required SourcePlace Place { get; init; }
-
-        public required Fields Fields { get; init; }
-
-        /// <summary>True where the phrase is the whole name of something: then it means nothing else.</summary>
-        public bool IsWholeName { get; set; }
-
-        public bool MeansUnits { get; set; }
-
-        public bool Used { get; set; }
-    }
+    private readonly List<Phrase<Fields>> _phrases = [];
+    private readonly HashSet<Phrase<Fields>> _meanUnits = [];
 
     public void Add(string phrase, SourcePlace place, Fields fields) =>
-        _entries.Add(
-            new Entry
-            {
-                Phrase = phrase,
-                Means = new Namesake(phrase),
-                Place = place,
-                Fields = fields,
-            }
-        );
+        _phrases.Add(new Phrase<Fields>(phrase, place, fields));
 
-    public bool IsEmpty => _entries.Count == 0;
+    public bool IsEmpty => _phrases.Count == 0;
 
     /// <summary>Tells which names there are in the piece, so that a whole name means that one thing alone.</summary>
     public void Know(IReadOnlyCollection<string> names)
     {
-        foreach (var entry in _entries)
-            entry.IsWholeName = names.Any(entry.Means.IsWhole);
+        foreach (var phrase in _phrases)
+            phrase.Know(names);
     }
 
     /// <summary>The maker's numbers for a unit, such as a whole door, by its full name; null where there are none.</summary>
-    public Own? ForUnit(string fullName) => Find(e => Fits(e, fullName), units: true);
+    public Own? ForUnit(string fullName) => Find(phrase => phrase.Means(fullName), units: true);
 
     /// <summary>
     /// The maker's numbers for one part, by its full name. Bands carry the name of their panel, and the front of a box
@@ -62,7 +37,8 @@ internal sealed class AsCut
             _ => null,
         };
         var own = Find(
-            e => !e.MeansUnits && Fits(e, fullName) && (mustSay is null || e.Means.Says(mustSay)),
+            phrase =>
+                !_meanUnits.Contains(phrase) && phrase.Means(fullName) && (mustSay is null || phrase.Says(mustSay)),
             units: false
         );
         return own is not null && role == Role.DrawerFront ? AcrossTheFront(own) : own;
@@ -83,27 +59,25 @@ internal sealed class AsCut
 
     /// <summary>Phrases that met nothing in the piece.</summary>
     public IEnumerable<(string Phrase, SourcePlace Place)> Unused =>
-        _entries.Where(e => !e.Used).Select(e => (e.Phrase, e.Place));
+        _phrases.Where(phrase => !phrase.Used).Select(phrase => (phrase.Text, phrase.Place));
 
-    private static bool Fits(Entry entry, string name) =>
-        entry.IsWholeName ? entry.Means.IsWhole(name) : entry.Means.IsIn(name);
-
-    private Own? Find(Func<Entry, bool> fits, bool units)
+    private Own? Find(Func<Phrase<Fields>, bool> means, bool units)
     {
-        Entry? found = null;
-        foreach (var entry in _entries.Where(fits))
+        Phrase<Fields>? found = null;
+        foreach (var phrase in _phrases.Where(means))
         {
-            entry.Used = true;
-            entry.MeansUnits |= units;
-            found = entry; // the last line written has the last word
+            phrase.Used = true;
+            if (units)
+                _meanUnits.Add(phrase);
+            found = phrase; // the last line written has the last word
         }
         return found is null
             ? null
             : new Own(
-                found.Fields.LengthOrNull("length", "length as cut"),
-                found.Fields.LengthOrNull("width", "width as cut"),
-                found.Fields.LengthOrNull("thickness", "thickness as cut"),
-                found.Fields.LengthOrNull("height", "height as cut"),
+                found.Said.LengthOrNull("length", "length as cut"),
+                found.Said.LengthOrNull("width", "width as cut"),
+                found.Said.LengthOrNull("thickness", "thickness as cut"),
+                found.Said.LengthOrNull("height", "height as cut"),
                 found.Place
             );
     }

@@ -18,10 +18,11 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     public void Lay(Region front)
     {
         _names.Count(front, plan.Shelves is not null);
-        Divide(front, plan.Face is null ? FramelessCell() : FramedCell(plan.Face));
+        Divide(front, plan.Face is null ? WholeInside() : FramedCell(plan.Face));
     }
 
-    private Cell FramelessCell()
+    /// <summary>The whole inside of the box, with fronts that lap over its edges.</summary>
+    private Cell WholeInside()
     {
         var edge = piece.Shop.Length(Rules.OverlayGap, "edge gap");
         var reach = (plan.Body.Thickness - edge).As("overlay");
@@ -72,7 +73,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
         piece.Join(JointKind.Butt, box.Bottom, bottom, Direction.Back);
         piece.Join(JointKind.Butt, box.Closing[0], top, Direction.Back);
         var reach = piece.Shop.Length(Rules.FrameOverlay, "overlay");
-        return new Cell
+        return WholeInside() with
         {
             Width = width,
             Height = height,
@@ -87,15 +88,6 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             ReachRight = reach,
             ReachBelow = reach,
             ReachAbove = reach,
-            InsideLeft = box.Left,
-            InsideRight = box.Right,
-            Floor = box.Bottom,
-            Ceiling = box.Closing,
-            InsideWidth = box.InsideWidth,
-            InsideHeight = box.InsideHeight,
-            Inside = box.Inside,
-            Bay = "",
-            Shelves = plan.Shelves,
         };
     }
 
