@@ -30,12 +30,21 @@ internal static class PinRows
                     var z = pinZ + (pitch * (n - (holes / 2)));
                     var clear = z - diameter > bay.Inside.Min.Z && z + diameter < bay.Inside.Max.Z;
                     if (n == holes / 2 || (clear && !RunsIntoAnother(upright, new(x, y, z), into, diameter)))
-                        BoreOnce(upright, new(x, y, z), into, diameter, depth, fitting);
+                        BoreOnce(upright, new(x, y, z), into, diameter, DepthIn(upright, depth), fitting);
                 }
             }
             piece.Fit("shelf pin", new(x, rows[0], pinZ), 2, shelf, upright);
         }
     }
+
+    /// <summary>Holes from both sides of a partition keep 3 mm apart at their bottoms.</summary>
+    private static Length DepthIn(PartDraft upright, Length depth) =>
+        upright.Role == Role.Partition
+            ? Length.Min(
+                depth,
+                Length.Max((upright.Thickness.Length - Length.FromMillimetres(3)) / 2, upright.Thickness.Length / 4)
+            )
+            : depth;
 
     /// <summary>Rows of two shelves that are no whole pitch apart leave out the holes that would tear out.</summary>
     private static bool RunsIntoAnother(PartDraft upright, Point at, Direction into, Length diameter)

@@ -368,7 +368,17 @@ public static class Rules
     public static Rule PinDiameter { get; } =
         new("shelves", "pin", "5 mm", "5 mm", "Diameter of shelf pin holes.", RowSource) { Shape = AboveZero };
     public static Rule PinDepth { get; } =
-        new("shelves", "pin depth", "3/8\"", "10 mm", "Depth of shelf pin holes.", Practice) { Shape = AboveZero };
+        new(
+            "shelves",
+            "pin depth",
+            "3/8\"",
+            "10 mm",
+            "Depth of shelf pin holes; in a partition no deeper than leaves 3 mm between holes from both sides.",
+            Practice
+        )
+        {
+            Shape = AboveZero,
+        };
     public static Rule PinPitch { get; } =
         new("shelves", "pitch", "32 mm", "32 mm", "Spacing of shelf pin holes.", RowSource) { Shape = AboveZero };
     public static Rule PinSetback { get; } =
