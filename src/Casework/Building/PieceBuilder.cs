@@ -11,7 +11,7 @@ namespace Dryfit.Casework.Building;
 internal sealed class PieceBuilder
 {
     /// <summary>More parts than any one-person shop builds in a piece; a recipe that asks for more is a slip.</summary>
-    private const int MostParts = 20_000;
+    private const int MostParts = 5_000;
 
     /// <summary>Less than this is no part: a hair has five times as much.</summary>
     private static readonly Length Thinnest = Length.FromMillimetres(new Rational(1, 100));

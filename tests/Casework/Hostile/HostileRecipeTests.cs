@@ -164,6 +164,20 @@ public sealed class HostileRecipeTests
     }
 
     [Fact]
+    public void More_parts_than_any_shop_makes_in_a_piece_are_refused()
+    {
+        Assert.Contains(
+            "asks for more than",
+            Built.ErrorOf(
+                Metric(
+                    "box: { size: [60000, 2400, 600], shelves: { adjustable: 50 }, front: { columns: { equal: 100, of: open } } }"
+                )
+            ),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
     public void The_same_name_twice_is_refused()
     {
         Placed(Built.ErrorsOf(Metric("box: { size: [600, 720, 400] }\nbox: { size: [600, 720, 400] }")));
