@@ -40,7 +40,9 @@ public static class Design
             scope.LeaveSizesOpen();
             Binding.CheckFormulas(recipe, RecipeWord.Shape, scope);
             scope.WorkOutAll();
-            return Failed([.. shapeErrors, .. scope.Errors]);
+            // One place, one error: what the shape refuses need not be refused again when it is worked out.
+            var told = shapeErrors.Select(error => error.Place).ToHashSet();
+            return Failed([.. shapeErrors, .. scope.Errors.Where(error => !told.Contains(error.Place))]);
         }
         var rules = new Shop(shop, scope.Unit);
         try

@@ -128,8 +128,15 @@ internal sealed class LooseFit : ICheck
             var message = $"The {enters.Name} can leave its groove in the {weakest.Fit.Receives.Part.Name}.";
             return Tell(piece, kind, weakest, fits, message) with
             {
-                Measured = new MeasuredLength("hold when pushed away", hold),
-                Wanted = new(weakest.Fit.Joint.Engagement - (play - weakest.Fit.Joint.Play), null),
+                // Pushed to the other side it still has a hold, or leaves a slot that one can see through.
+                Measured =
+                    hold.Sign < 0
+                        ? new MeasuredLength("slot left open", -hold)
+                        : new MeasuredLength("hold when pushed away", hold),
+                Wanted =
+                    hold.Sign < 0
+                        ? Wanted.Exactly(Length.Zero)
+                        : new(weakest.Fit.Joint.Engagement - (play - weakest.Fit.Joint.Play), null),
                 Remedy = Resize(piece, fits[0], room - play),
             };
         }
