@@ -34,9 +34,12 @@ public static class Design
             shapeErrors.AddRange(ShapeCheck.Check(shop, ShopFile.Shape));
         scope = new Scope(UnitOf(recipe));
         ParameterSection.Bind(recipe["parameters"] as Mapping, options.Settings, scope);
+        foreach (var unknown in NameCheck.Check(recipe))
+            scope.Report(unknown);
         if (shapeErrors.Count > 0)
         {
-            // What can be told of the formulas all the same belongs into the same report.
+            // What can be told of materials and formulas all the same belongs into the same report.
+            new Sections(recipe, scope).Materials();
             scope.LeaveSizesOpen();
             Binding.CheckFormulas(recipe, RecipeWord.Shape, scope);
             scope.WorkOutAll();
