@@ -18,8 +18,8 @@ ROOT="$(here "${BASH_SOURCE[0]}")"
 # shellcheck source=scripts/sdk.sh
 . "$ROOT/scripts/sdk.sh"
 
-TOOL="$ROOT/src/Cli/bin/Release/net10.0/dryfit.dll"
 STATE="$ROOT/artifacts/tool"
+TOOL="$STATE/program/dryfit.dll"
 SOURCES="$STATE/sources.txt"
 
 # Every file the tool is built from, so that one taken away is noticed as well as one changed.
@@ -33,6 +33,22 @@ is_current() {
     [ -f "$TOOL" ] && [ -f "$SOURCES" ] &&
         [ "$(sources)" = "$(cat "$SOURCES")" ] &&
         [ -z "$(sources -newer "$STATE/built")" ]
+}
+
+# Compiled beforehand the tool runs in half the time. The compiler for that is a package of its own, which is not to be had
+# for every system; without it the tool is compiled while it runs. Lock files stay as they are.
+publish_compiled() {
+    local rid
+    rid="$(dotnet --info | sed -n 's/^ *RID: *//p' | head -n 1)"
+    [ -n "$rid" ] && publish -r "$rid" --self-contained false -p:PublishReadyToRun=true \
+        -p:NuGetLockFilePath=obj/compiled.lock.json -p:RestoreLockedMode=false
+}
+
+publish_plain() { publish; }
+
+publish() {
+    (cd "$ROOT" && dotnet publish src/Cli/Dryfit.Cli.csproj -c Release -v quiet -o "$STATE/program" "$@") \
+        >"$STATE/build.log" 2>&1
 }
 
 build() {
@@ -56,7 +72,7 @@ build() {
         listed="$(sources)"
         # Marked with the time before the build, so that what changes while it runs is built next time.
         touch "$STATE/started"
-        if ! (cd "$ROOT" && dotnet build src/Cli/Dryfit.Cli.csproj -c Release -v quiet) >"$STATE/build.log" 2>&1; then
+        if ! publish_compiled && ! publish_plain; then
             cat "$STATE/build.log" >&2
             echo "The tool could not be built; the reason stands above." >&2
             exit 70

@@ -50,24 +50,21 @@ internal static class Pipeline
     public static Result<IReadOnlyList<OutputFile>> Outputs(ProvedPiece proved, InputFile? cutList)
     {
         var (piece, report) = proved;
-        var page = CutListHtml.Write(
-            piece,
-            report,
-            cutList is null ? null : new DocumentTemplate(cutList.Name, cutList.Text)
-        );
-        if (page.Value is null)
-            return new(null, page.Errors);
-        return new(
-            [
-                GlbWriter.Write(piece),
-                PartsCsv.Write(piece),
-                PartsJson.Write(piece),
-                page.Value,
-                FrontSvg.Write(piece, report),
-                FindingsJson(proved),
-            ],
-            []
-        );
+        var template = cutList is null ? null : new DocumentTemplate(cutList.Name, cutList.Text);
+        Result<OutputFile>? page = null;
+        // Side by side, each into its own place: what comes out does not depend on which is done first.
+        Func<OutputFile?>[] writers =
+        [
+            () => GlbWriter.Write(piece),
+            () => PartsCsv.Write(piece),
+            () => PartsJson.Write(piece),
+            () => (page = CutListHtml.Write(piece, report, template)).Value,
+            () => FrontSvg.Write(piece, report),
+            () => FindingsJson(proved),
+        ];
+        var files = new OutputFile?[writers.Length];
+        Parallel.For(0, writers.Length, n => files[n] = writers[n]());
+        return page!.Value is null ? new(null, page.Errors) : new([.. files.OfType<OutputFile>()], []);
     }
 
     public static OutputFile FindingsJson(ProvedPiece proved) =>
