@@ -51,7 +51,7 @@ internal sealed class LooseFit : ICheck
             Severity.Warn,
             "Panel lacks room to move",
             "There is less room at the panel's edges than wanted: a solid panel that swells pushes its frame apart, and glue or a bent groove has nowhere to go.",
-            "Raised panel tutorial, applieddesignintelligence.com: 1/8 in at the sides, 1/16 in at top and bottom"
+            "Published raised-panel tutorial: 1/8 in at the sides, 1/16 in at top and bottom"
         );
 
     public static FindingKind TooSmall { get; } =
