@@ -42,7 +42,7 @@ internal static class CarcaseWord
                         "What doors and drawer fronts are made of.",
                         Default: "the material called fronts, or the carcase's own"
                     ),
-                    new("shelves", ShelvesWord.Word, "Shelves in every bay without drawers."),
+                    new("shelves", ShelvesWord.Word, "Shelves behind every opening without a drawer."),
                     new(
                         "back",
                         BackWord.Shape,
@@ -70,7 +70,7 @@ internal static class CarcaseWord
                     new(
                         "edging",
                         new NameShape("material"),
-                        "The band on the front edges of sheet goods.",
+                        "The band on the front edges of sheet goods: a material as thick as the band.",
                         Default: "none"
                     ),
                 ]

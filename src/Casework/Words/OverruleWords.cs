@@ -8,7 +8,7 @@ internal static class OverruleWords
     public static RecordShape Cut { get; } =
         new(
             "as cut",
-            "The maker's own numbers for the parts or the unit that a phrase names: every part whose name holds all of its words, or a whole door or drawer.",
+            "The maker's own numbers for the parts or the unit that a phrase names: every part whose name holds all of its words, or a whole door or drawer. What is not named keeps its reckoned size; a door or a drawer box is put together from what is really there.",
             "as cut:\n  left upper door rails: { length: 8 1/8 }\n",
             () =>
                 [

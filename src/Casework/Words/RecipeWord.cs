@@ -58,7 +58,7 @@ public static class RecipeWord
                     new(
                         "finishes",
                         new NamedShape(new NamedShape(new TextShape(), "phrase that names parts"), "finish"),
-                        "Named finishes: which parts get what. A part is named by `all`, `fronts`, `inside`, a material or a phrase of its name; where several fit, the longest counts."
+                        "Named finishes: which parts get what. A part is named by `all`, `fronts`, `inside`, a material or a phrase of its name; where several fit, the longest counts. The parts lists tell them."
                     ),
                     new("accept", new ListShape(Accept), "Findings the maker knows of and accepts."),
                 ]

@@ -48,7 +48,11 @@ internal static class RegionWord
                     ),
                     new("share", new NumberShape(), "Its share of what is left, against the others.", Default: "1"),
                     new("columns", Parts, "Regions side by side, from the left."),
-                    new("rows", Parts, "Regions one above the other, from the top."),
+                    new(
+                        "rows",
+                        Parts,
+                        "Regions one above the other, from the top. A fixed shelf divides two of them where one is open or divided again; else only the rail of a face frame, or a gap, does."
+                    ),
                     new("doors", DoorsWord.Shape, "Doors that close the opening."),
                     new("drawer", DrawerWord.Shape, "A drawer that fills the opening."),
                     new("open", new BareShape(), "Nothing: an open bay."),

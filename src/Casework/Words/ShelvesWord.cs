@@ -12,7 +12,7 @@ internal static class ShelvesWord
     public static RecordShape Word { get; } =
         new(
             "shelves",
-            "Shelves of a bay: jointed in, or on pins in bored rows. Said for a carcase they stand in each of its bays that has no drawers.",
+            "Shelves of a bay: all jointed in, or all on pins in bored rows. Said for a carcase they stand behind each of its openings that has no drawer.",
             "shelves: { adjustable: 2 }",
             () =>
                 [

@@ -12,7 +12,7 @@ internal static class TopWord
     public static RecordShape Overhang { get; } =
         new(
             "overhang",
-            "How far a top reaches past the outside of its carcase on each side.",
+            "How far a top reaches past the outside of its carcase on each side; overlaid fronts stand before that outside, by their thickness and a little more.",
             "overhang: { front: 3/4, ends: 3/4 }",
             () =>
                 [
