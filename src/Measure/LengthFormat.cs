@@ -24,6 +24,9 @@ public sealed record LengthFormat
         Step = step;
     }
 
+    /// <summary>What no tape tells apart.</summary>
+    private static readonly Length Finest = Length.FromMillimetres(new Rational(1, 100));
+
     /// <summary>Inches to 1/64.</summary>
     public static LengthFormat Inches { get; } = new(LengthUnit.Inch, Length.FromInches(0, 1, 64));
 
@@ -44,6 +47,16 @@ public sealed record LengthFormat
 
     /// <summary>Whether rounding hides a part of the length.</summary>
     public bool Hides(Length length) => Shown(length) != length;
+
+    /// <summary>
+    /// A length that was measured on the model, as a tape would give it: it counts as the nearest step where it is less
+    /// than 0.01 mm off. Sizes, which are reckoned and exact, are never treated so.
+    /// </summary>
+    public Length ByTape(Length measured)
+    {
+        var shown = Shown(measured);
+        return shown.Sign != 0 && Length.Abs(measured - shown) < Finest ? shown : measured;
+    }
 
     /// <summary>
     /// The length as a maker writes it, without the unit: <c>14 13/16</c>, <c>590.5</c>; with what is hidden behind it,

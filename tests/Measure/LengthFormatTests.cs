@@ -102,4 +102,17 @@ public sealed class LengthFormatTests
         Assert.Throws<ArgumentOutOfRangeException>(() =>
             new LengthFormat(LengthUnit.Inch, Length.FromMillimetres(step))
         );
+
+    [Theory]
+    [InlineData("2002/1000", "2")]
+    [InlineData("2998/1000", "3")]
+    [InlineData("203/100", "2 + 0.03")]
+    [InlineData("4/1000", "0 + 0.004")]
+    public void Measured_length_leaves_off_what_no_tape_tells(string millimetres, string written)
+    {
+        var parts = millimetres.Split('/');
+        var measured = Length.FromMillimetres(new Rational(int.Parse(parts[0]), int.Parse(parts[1])));
+        var format = LengthFormat.Millimetres;
+        Assert.Equal(written, format.Write(format.ByTape(measured)));
+    }
 }

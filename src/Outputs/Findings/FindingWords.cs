@@ -11,9 +11,10 @@ internal static class FindingWords
     public static string Measured(Measured measured, LengthFormat format) =>
         measured switch
         {
-            MeasuredLength length => format.WriteWithUnit(length.Value),
-            MeasuredRange range => Range(range.Smallest, range.Largest, format),
-            MeasuredVolume volume => $"{Volume(volume.CubicMm, format)}, {format.WriteWithUnit(volume.Depth)} deep",
+            MeasuredLength length => format.WriteWithUnit(format.ByTape(length.Value)),
+            MeasuredRange range => Range(format.ByTape(range.Smallest), format.ByTape(range.Largest), format),
+            MeasuredVolume volume =>
+                $"{Volume(volume.CubicMm, format)}, {format.WriteWithUnit(format.ByTape(volume.Depth))} deep",
             _ => "",
         };
 
@@ -31,7 +32,9 @@ internal static class FindingWords
     public static string Missed(Finding finding, LengthFormat format)
     {
         var words = Misses(finding)
-            .Select(miss => format.WriteWithUnit(miss.By) + (miss.TooMuch ? " too much" : " too little"));
+            .Select(miss =>
+                format.WriteWithUnit(format.ByTape(miss.By)) + (miss.TooMuch ? " too much" : " too little")
+            );
         return string.Join(", ", words);
     }
 

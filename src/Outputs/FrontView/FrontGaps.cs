@@ -61,6 +61,8 @@ internal sealed class FrontGaps
         var neighbours = Neighbours(front, bounds, reach);
         foreach (var side in Sides)
         {
+            if (IsFoundOtherwise(front, side))
+                continue;
             var walk = new GapWalk(side);
             foreach (var face in faces)
                 walk.AddFront(face);
@@ -105,6 +107,15 @@ internal sealed class FrontGaps
             reach = Length.Max(reach, Length.Max(opening.Clear.Width, opening.Clear.Height));
         return _piece.Grid.ToUnits(reach);
     }
+
+    /// <summary>
+    /// True where the opening was measured and is not as it is drawn: its frame is no witness then, and the findings
+    /// alone tell of the gap.
+    /// </summary>
+    private bool IsFoundOtherwise(Front front, Direction side) =>
+        front.Hang == Hang.Inset
+        && Opening(front) is { AsMeasured: not null }
+        && !front.Neighbours.Any(neighbour => neighbour.Side == side);
 
     private Opening? Opening(Front front) =>
         _piece.Openings.FirstOrDefault(opening => string.Equals(opening.Id, front.Opening, StringComparison.Ordinal));

@@ -112,6 +112,8 @@ public static class FrontSvg
             note.Append("Small figures between arrows: gaps as measured, narrowest to widest. ");
         if (drawing.HasDoors)
             note.Append("Dashed V: its point is at the hinges. ");
+        if (piece.Openings.Any(opening => opening.AsMeasured is not null))
+            note.Append("Openings that were measured are drawn as reckoned; their gaps are told by the findings. ");
         if (unlettered.Count > 0)
         {
             var told = unlettered

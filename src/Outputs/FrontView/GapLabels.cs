@@ -41,7 +41,7 @@ internal sealed class GapLabels(
     /// <summary>The gap as it is lettered: one figure, or the narrowest and the widest.</summary>
     public static string Text(FrontGap gap, LengthFormat format)
     {
-        var (smallest, largest) = (format.Write(gap.Smallest), format.Write(gap.Largest));
+        var (smallest, largest) = (format.Write(format.ByTape(gap.Smallest)), format.Write(format.ByTape(gap.Largest)));
         return string.Equals(smallest, largest, StringComparison.Ordinal) ? smallest : $"{smallest} to {largest}";
     }
 
