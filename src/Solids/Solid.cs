@@ -38,10 +38,10 @@ public sealed class Solid
     /// <summary>The cuts it was made with.</summary>
     internal IReadOnlyList<Cut> Cuts { get; init; } = [];
 
-    private Box[]? faceBoxes;
+    private Measuring.FacePatch[]? patches;
 
-    /// <summary>The box around each face, in board coordinates.</summary>
-    internal Box[] FaceBoxes => faceBoxes ??= Measuring.FaceBoxes.Of(this);
+    /// <summary>Its surface in patches with boxes, for measuring.</summary>
+    internal Measuring.FacePatch[] Patches => patches ??= Measuring.FacePatches.Of(this);
 }
 
 /// <summary>One face: all triangles of one flat of the solid, or one facet strip of a bore.</summary>

@@ -1,11 +1,23 @@
+using Dryfit.Solids.Exact;
+
 namespace Dryfit.Solids.Measuring;
 
 /// <summary>
-/// The smallest distance between two placed solids. Faces whose boxes come near are paired, the nearest boxes first; within a
-/// pair the triangles that can still do better are held against each other.
+/// The smallest distance between two placed solids. Patches whose boxes come near are paired, the nearest boxes first; within a
+/// pair the triangles that can still do better are held against each other. One per thread, kept for its memory.
 /// </summary>
-internal static class Clearance
+internal sealed class Clearance
 {
+    [ThreadStatic]
+    private static Clearance? mine;
+
+    private readonly Store<FacePatch> nearA = new();
+    private readonly Store<FacePatch> nearB = new();
+    private readonly Store<double> distances = new();
+    private readonly Store<(int A, int B)> couples = new();
+    private readonly Store<Triangle> ownTriangles = new();
+    private readonly Store<Triangle> otherTriangles = new();
+
     // Distances of axis planes come out exact; the others are right to a few units of the last place of the coordinates. What
     // is closer than this part of the largest coordinate touches.
     private const double Touching = 1.0 / (1L << 46);
@@ -18,7 +30,7 @@ internal static class Clearance
             return null;
         }
 
-        var gap = BetweenSurfaces(a, b, aroundA, aroundB, cap);
+        var gap = (mine ??= new()).BetweenSurfaces(a, b, aroundA, aroundB, cap);
         if (gap is not null)
         {
             var reach = Math.Max(Shaping.Reach.Of(gap.OnA), Shaping.Reach.Of(gap.OnB));
@@ -38,11 +50,12 @@ internal static class Clearance
         return gap;
     }
 
-    private static Gap? BetweenSurfaces(Placed a, Placed b, Box aroundA, Box aroundB, double cap)
+    private Gap? BetweenSurfaces(Placed a, Placed b, Box aroundA, Box aroundB, double cap)
     {
-        var nearA = Near(a, aroundB, cap);
-        var nearB = Near(b, aroundA, cap);
-        var couples = new List<(double Squared, int A, int B)>();
+        FindNear(a, aroundB, cap, nearA);
+        FindNear(b, aroundA, cap, nearB);
+        distances.Clear();
+        couples.Clear();
         for (var i = 0; i < nearA.Count; i++)
         {
             for (var j = 0; j < nearB.Count; j++)
@@ -50,68 +63,62 @@ internal static class Clearance
                 var squared = nearA[i].Box.SquaredDistance(nearB[j].Box);
                 if (squared <= cap * cap)
                 {
-                    couples.Add((squared, i, j));
+                    distances.Add(squared);
+                    couples.Add((i, j));
                 }
             }
         }
 
-        couples.Sort();
+        distances.Span.Sort(couples.Span);
 
         // The least distance above the cap that can still be found.
         var best = Math.BitIncrement(cap * cap);
         Gap? gap = null;
-        foreach (var (squared, i, j) in couples)
+        for (var c = 0; c < couples.Count && distances[c] < best; c++)
         {
-            if (squared >= best || best == 0)
-            {
-                break;
-            }
-
-            var couple = Closer(a, b, nearA[i], nearB[j], ref best);
-            gap = couple ?? gap;
+            var (i, j) = couples[c];
+            gap = Closer(a, b, in nearA[i], in nearB[j], ref best) ?? gap;
         }
 
         return gap;
     }
 
-    private static List<(int Face, Box Box)> Near(Placed placed, Box other, double cap)
+    // The patches that come near the other's box, with their boxes in the world.
+    private static void FindNear(Placed placed, Box other, double cap, Store<FacePatch> near)
     {
-        var near = new List<(int Face, Box Box)>();
-        var boxes = placed.Solid.FaceBoxes;
+        near.Clear();
 
         // First where the boxes are at home, with room for rounding; then exactly, in the world.
         var home = other.CarriedBack(placed.Frame);
-        var room = cap + (1e-12 * (Shaping.Reach.Of(home.Min) + Shaping.Reach.Of(home.Max)));
-        for (var f = 0; f < boxes.Length; f++)
+        var room = cap + Rounding(home);
+        foreach (ref readonly var patch in placed.Solid.Patches.AsSpan())
         {
-            if (boxes[f].SquaredDistance(home) > room * room)
+            if (patch.Box.SquaredDistance(home) > room * room)
             {
                 continue;
             }
 
-            var box = boxes[f].Carried(placed.Frame);
+            var box = patch.Box.Carried(placed.Frame);
             if (box.SquaredDistance(other) <= cap * cap)
             {
-                near.Add((f, box));
+                near.Add(patch with { Box = box });
             }
         }
-
-        return near;
     }
 
-    private static Gap? Closer(
-        Placed a,
-        Placed b,
-        (int Face, Box Box) first,
-        (int Face, Box Box) second,
-        ref double best
-    )
+    private Gap? Closer(Placed a, Placed b, in FacePatch first, in FacePatch second, ref double best)
     {
-        Gap? gap = null;
-        var others = Triangles(b, second.Face, first.Box, best);
-        foreach (var s in Triangles(a, first.Face, second.Box, best))
+        FindTriangles(a, in first, second.Box, best, ownTriangles);
+        if (ownTriangles.Count == 0)
         {
-            foreach (var t in others)
+            return null;
+        }
+
+        FindTriangles(b, in second, first.Box, best, otherTriangles);
+        Gap? gap = null;
+        foreach (ref readonly var s in ownTriangles.Span)
+        {
+            foreach (ref readonly var t in otherTriangles.Span)
             {
                 if (s.Bounds.SquaredDistance(t.Bounds) >= best)
                 {
@@ -134,24 +141,25 @@ internal static class Clearance
         return gap;
     }
 
-    private static List<Triangle> Triangles(Placed placed, int index, Box other, double best)
+    private static void FindTriangles(Placed placed, in FacePatch patch, Box other, double best, Store<Triangle> near)
     {
-        var solid = placed.Solid;
-        var face = solid.Faces[index];
-        var vertices = solid.Vertices as Vec3[] ?? [.. solid.Vertices];
-        var corners = solid.Triangles as int[] ?? [.. solid.Triangles];
-        var near = new List<Triangle>(Math.Min(face.TriangleCount, 16));
+        near.Clear();
+        var vertices = placed.Solid.CornerArray();
+        var corners = placed.Solid.TriangleArray().AsSpan(3 * patch.FirstTriangle, 3 * patch.TriangleCount);
 
         // First at home, with room for rounding; then exactly, in the world.
         var home = other.CarriedBack(placed.Frame);
-        var room = Math.Sqrt(best) + (1e-12 * (Shaping.Reach.Of(home.Min) + Shaping.Reach.Of(home.Max)));
-        for (var i = 3 * face.FirstTriangle; i < 3 * (face.FirstTriangle + face.TriangleCount); i += 3)
+        var room = Math.Sqrt(best) + Rounding(home);
+        var (min, max) = (home.Min - new Vec3(room, room, room), home.Max + new Vec3(room, room, room));
+        for (var i = 0; i < corners.Length; i += 3)
         {
-            var (a, b, c) = (vertices[corners[i]], vertices[corners[i + 1]], vertices[corners[i + 2]]);
+            ref readonly var a = ref vertices[corners[i]];
+            ref readonly var b = ref vertices[corners[i + 1]];
+            ref readonly var c = ref vertices[corners[i + 2]];
             if (
-                Misses(a.X, b.X, c.X, home.Min.X - room, home.Max.X + room)
-                || Misses(a.Y, b.Y, c.Y, home.Min.Y - room, home.Max.Y + room)
-                || Misses(a.Z, b.Z, c.Z, home.Min.Z - room, home.Max.Z + room)
+                Misses(a.X, b.X, c.X, min.X, max.X)
+                || Misses(a.Y, b.Y, c.Y, min.Y, max.Y)
+                || Misses(a.Z, b.Z, c.Z, min.Z, max.Z)
             )
             {
                 continue;
@@ -160,12 +168,12 @@ internal static class Clearance
             var triangle = new Triangle(placed.Frame.ToWorld(a), placed.Frame.ToWorld(b), placed.Frame.ToWorld(c));
             if (triangle.Bounds.SquaredDistance(other) < best)
             {
-                near.Add(triangle);
+                near.Add(in triangle);
             }
         }
-
-        return near;
     }
+
+    private static double Rounding(Box home) => 1e-12 * (Shaping.Reach.Of(home.Min) + Shaping.Reach.Of(home.Max));
 
     private static bool Misses(double a, double b, double c, double min, double max) =>
         (a < min && b < min && c < min) || (a > max && b > max && c > max);

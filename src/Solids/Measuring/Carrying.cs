@@ -1,28 +1,8 @@
 namespace Dryfit.Solids.Measuring;
 
-/// <summary>Boxes around faces, and where a place carries them.</summary>
-internal static class FaceBoxes
+/// <summary>Where a place carries boxes.</summary>
+internal static class Carrying
 {
-    public static Box[] Of(Solid solid)
-    {
-        var boxes = new Box[solid.Faces.Count];
-        for (var f = 0; f < boxes.Length; f++)
-        {
-            var face = solid.Faces[f];
-            var first = solid.Vertices[solid.Triangles[3 * face.FirstTriangle]];
-            var (min, max) = (first, first);
-            for (var i = (3 * face.FirstTriangle) + 1; i < 3 * (face.FirstTriangle + face.TriangleCount); i++)
-            {
-                var p = solid.Vertices[solid.Triangles[i]];
-                (min, max) = (Vec3Order.Least(min, p), Vec3Order.Most(max, p));
-            }
-
-            boxes[f] = new(min, max);
-        }
-
-        return boxes;
-    }
-
     /// <summary>The box around a box carried by a frame; exact where the frame only swaps axes.</summary>
     public static Box Carried(this Box box, in Frame frame)
     {
