@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Measures the solids on a workload file and prints one line a part (id, volume in mm3, surface in mm2, triangles), then the
-# times as lines that start with "#":
+# times and the peak memory as lines that start with "#":
 #
 #     scripts/bench.sh solids FILE [--peer] [--pairs FILE]
 #

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using Dryfit.Bench;
 
@@ -49,4 +50,9 @@ if (pairsFile is not null)
 }
 
 times.Print(boards.Count);
+using (var own = Process.GetCurrentProcess())
+{
+    Memory.Print(own.PeakWorkingSet64, peer?.Ask("memory"));
+}
+
 peer?.Dispose();

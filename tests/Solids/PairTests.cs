@@ -1,7 +1,16 @@
+using CsCheck;
+
 namespace Dryfit.Solids.Tests;
 
 public sealed class PairTests
 {
+    private static readonly Gen<Vec3> Places = Whole(-5, 5);
+
+    private static readonly Gen<(Vec3 Size, BoxCut[] Cuts)> SquareBoards = Gen.Select(
+        Whole(2, 6),
+        Gen.Select(Whole(-1, 5), Whole(1, 4), (low, size) => new BoxCut(low, low + size)).Array[0, 4]
+    );
+
     private static readonly Solid Cube = SolidBuilder.Build(new(10, 10, 10), []);
 
     [Fact]
@@ -31,6 +40,52 @@ public sealed class PairTests
         Assert.Equal(new Box(new(8, 3, 4), new(10, 10, 10)), overlap.Bounds);
         Assert.Equal(0, Pair.Gap(At(Cube, 0, 0, 0), At(Cube, 8, 3, 4), 5)!.Distance);
     }
+
+    // Two combs teeth to teeth, one to the side: they share 1 and 2 of their teeth, 5 high, and come apart sideways by 2.
+    [Fact]
+    public void Overlap_in_two_lumps_is_as_deep_as_the_thicker_of_them()
+    {
+        var below = SolidBuilder.Build(new(10, 10, 10), [new BoxCut(new(2, 0, 5), new(7, 10, 10))]);
+        var above = SolidBuilder.Build(new(10, 10, 10), [new BoxCut(new(2, 0, 0), new(7, 10, 5))]);
+        var overlap = Pair.Overlap(At(below, 0, 0, 0), At(above, 1, 0, 5))!;
+        Assert.Equal((1 + 2) * 10 * 5, overlap.Volume);
+        Assert.Equal(2, overlap.Depth);
+        Assert.Equal(new Box(new(1, 0, 5), new(10, 10, 10)), overlap.Bounds);
+    }
+
+    // Whole coordinates, so that unit cubes can be counted; faces coincide on purpose.
+    [Fact]
+    public void Square_boards_share_what_counted_cubes_say_whether_cut_by_boxes_or_by_outlines() =>
+        Gen.Select(SquareBoards, SquareBoards, Places)
+            .Hold(
+                1000,
+                sample =>
+                {
+                    var (a, b, place) = sample;
+                    var cubes = Cubes(a, default).Intersect(Cubes(b, place)).ToList();
+                    var frame = Frame.Identity with { Origin = place };
+                    var square = Pair.Overlap(At(a, Frame.Identity, AsIs), At(b, frame, AsIs));
+                    var outlined = Pair.Overlap(At(a, Frame.Identity, Outlined), At(b, frame, Outlined));
+                    Assert.Equal(cubes.Count, square?.Volume ?? 0);
+                    Assert.Equal(cubes.Count, outlined?.Volume ?? 0, 1e-9);
+                    if (square is not null)
+                    {
+                        Assert.Equal(outlined!.Depth, square.Depth);
+                        Assert.Equal(outlined.Bounds, square.Bounds);
+                        Assert.Equal(
+                            new(
+                                new(cubes.Min(cube => cube.X), cubes.Min(cube => cube.Y), cubes.Min(cube => cube.Z)),
+                                new(
+                                    cubes.Max(cube => cube.X) + 1,
+                                    cubes.Max(cube => cube.Y) + 1,
+                                    cubes.Max(cube => cube.Z) + 1
+                                )
+                            ),
+                            square.Bounds
+                        );
+                    }
+                }
+            );
 
     [Fact]
     public void Part_inside_another_has_no_gap()
@@ -98,4 +153,36 @@ public sealed class PairTests
 
     private static Placed At(Solid solid, double x, double y, double z) =>
         new(solid, Frame.Identity with { Origin = new(x, y, z) });
+
+    private static Gen<Vec3> Whole(int low, int high) =>
+        Gen.Select(Gen.Int[low, high], Gen.Int[low, high], Gen.Int[low, high], (x, y, z) => new Vec3(x, y, z));
+
+    private static Placed At((Vec3 Size, BoxCut[] Cuts) board, Frame frame, Func<BoxCut, Cut> told) =>
+        new(SolidBuilder.Build(board.Size, [.. board.Cuts.Select(told)]), frame);
+
+    private static Cut AsIs(BoxCut cut) => cut;
+
+    private static Cut Outlined(BoxCut cut)
+    {
+        var size = cut.Max - cut.Min;
+        return new PrismCut(
+            Frame.Identity with
+            {
+                Origin = cut.Min,
+            },
+            [new(0, 0), new(size.X, 0), new(size.X, size.Y), new(0, size.Y)],
+            size.Z
+        );
+    }
+
+    // The low corners of the unit cubes that a board fills.
+    private static IEnumerable<Vec3> Cubes((Vec3 Size, BoxCut[] Cuts) board, Vec3 place) =>
+        from x in Enumerable.Range(0, (int)board.Size.X)
+        from y in Enumerable.Range(0, (int)board.Size.Y)
+        from z in Enumerable.Range(0, (int)board.Size.Z)
+        where !board.Cuts.Any(cut => Holds(cut, x, y, z))
+        select place + new Vec3(x, y, z);
+
+    private static bool Holds(BoxCut cut, int x, int y, int z) =>
+        cut.Min.X <= x && x < cut.Max.X && cut.Min.Y <= y && y < cut.Max.Y && cut.Min.Z <= z && z < cut.Max.Z;
 }

@@ -45,6 +45,28 @@ internal static class Sound
     public static int Euler(this Solid solid) =>
         solid.Vertices.Count - (solid.Triangles.Count / 2) + (solid.Triangles.Count / 3);
 
+    /// <summary>How many closed surfaces the mesh falls into: pieces and hollows.</summary>
+    public static int Shells(this Solid solid)
+    {
+        var root = Enumerable.Range(0, solid.Vertices.Count).ToArray();
+        for (var i = 0; i < solid.Triangles.Count; i++)
+        {
+            root[Root(solid.Triangles[i])] = Root(solid.Triangles[i - (i % 3)]);
+        }
+
+        return solid.Triangles.Select(Root).Distinct().Count();
+
+        int Root(int corner)
+        {
+            while (root[corner] != corner)
+            {
+                corner = root[corner] = root[root[corner]];
+            }
+
+            return corner;
+        }
+    }
+
     private static double Reach(Solid solid) => Vec3.Dot(solid.Bounds.Max, new(1, 1, 1));
 
     private static Vec3 Across(Solid solid, int triangle)

@@ -2,7 +2,9 @@
 //   load FILE     reads a workload file                -> "loaded N"
 //   build         builds all boards once               -> "built MILLISECONDS"
 //   pairs FILE    overlap and gap of the pairs listed  -> "paired MILLISECONDS"
-//   part          rows "id volume area triangles genus" of the last build, then "end"
+//   part          rows "id volume area triangles genus shells" of the last build, then "end"; the genus is that of all
+//                 shells together, 1 - (corners - sides + triangles) / 2
+//   memory        the most memory this process ever held  -> "held BYTES"
 //   pair          rows "id id volume gap" of the last pairs, then "end"
 import { readFileSync } from 'node:fs';
 import { createInterface } from 'node:readline';
@@ -45,6 +47,12 @@ function build(board) {
   return solid;
 }
 
+function shells(solid) {
+  const parts = solid.decompose();
+  for (const part of parts) part.delete();
+  return parts.length;
+}
+
 let boards = [];
 let solids = [];
 let pairs = [];
@@ -64,7 +72,9 @@ for await (const line of createInterface({ input: process.stdin })) {
     for (const solid of solids) solid.getMesh();
     say(`built ${performance.now() - start}`);
   } else if (command === 'part') {
-    const rows = solids.map((s, i) => `${boards[i].id}\t${s.volume()}\t${s.surfaceArea()}\t${s.numTri()}\t${s.genus()}`);
+    const rows = solids.map((s, i) =>
+      [boards[i].id, s.volume(), s.surfaceArea(), s.numTri(), s.genus(), shells(s)].join('\t'),
+    );
     say(rows.concat('end').join('\n'));
   } else if (command === 'pairs') {
     pairs = readFileSync(file, 'utf8').trim().split('\n').map((row) => row.split('\t').slice(0, 2));
@@ -78,6 +88,8 @@ for await (const line of createInterface({ input: process.stdin })) {
     });
     say(`paired ${performance.now() - start}`);
     for (const solid of placed.values()) solid.delete();
+  } else if (command === 'memory') {
+    say(`held ${process.resourceUsage().maxRSS * 1024}`);
   } else if (command === 'pair') {
     say(pairs.map(([a, b], i) => `${a}\t${b}\t${measured[i][0]}\t${measured[i][1]}`).concat('end').join('\n'));
   }
