@@ -6,14 +6,22 @@
 #
 # With --peer the general-purpose kernel manifold-3d (npm, through node) does the same work in between, and the ratio is
 # printed. With --pairs the overlaps and gaps of the pairs listed (two ids a line) are measured as well.
+#
+#     scripts/bench.sh starters
+#
+# times every starter from the text of its recipe to the bytes of all its files.
 set -euo pipefail
 ROOT="$(cd -P "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)"
 # shellcheck source=scripts/sdk.sh
 . "$ROOT/scripts/sdk.sh"
 need_sdk
 
+if [ "${1:-}" = "starters" ]; then
+    dotnet build "$ROOT/tests/Bench" -c Release -v quiet --nologo >&2
+    exec dotnet "$ROOT/tests/Bench/bin/Release/net10.0/Dryfit.Bench.dll" starters "$ROOT"/templates/starters/*.dryfit.yaml
+fi
 if [ "${1:-}" != "solids" ] || [ $# -lt 2 ]; then
-    sed -n '2,9s/^# \{0,1\}//p' "$0" >&2
+    sed -n '2,13s/^# \{0,1\}//p' "$0" >&2
     exit 2
 fi
 shift

@@ -2,6 +2,12 @@ using System.Diagnostics;
 using System.Globalization;
 using Dryfit.Bench;
 
+if (args is ["starters", .. var starters])
+{
+    Starters.Measure(starters);
+    return;
+}
+
 var folder = args[0];
 var file = args[1];
 var pairsFile = Array.IndexOf(args, "--pairs") is var at and > 0 ? args[at + 1] : null;
