@@ -8,7 +8,16 @@ internal struct Body
     public bool IsKept;
     public int FirstFace;
     public int FaceCount;
+    public int FirstCorner;
+    public int CornerCount;
     public Bounds Bounds;
+
+    /// <summary>Whether two of its faces, f before g, share an edge: walls go around in order, the two ends come last.</summary>
+    public readonly bool AreNeighbours(int f, int g)
+    {
+        var bottom = FirstFace + FaceCount - 2;
+        return g >= bottom ? f < bottom : g == f + 1 || (f == FirstFace && g == bottom - 1);
+    }
 }
 
 /// <summary>One side of a body.</summary>

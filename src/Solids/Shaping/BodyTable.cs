@@ -11,6 +11,9 @@ internal sealed class BodyTable(PlaneTable planes)
 
     public Store<BodyFace> Faces { get; } = new();
 
+    /// <summary>The corners of all bodies, a run each, rounded.</summary>
+    public Store<Vec3> Corners { get; } = new();
+
     /// <summary>What all blanks share: nothing outside matters.</summary>
     public Bounds Room { get; private set; }
 
@@ -20,6 +23,7 @@ internal sealed class BodyTable(PlaneTable planes)
     {
         Bodies.Clear();
         Faces.Clear();
+        Corners.Clear();
         keptBounds.Clear();
     }
 
@@ -150,6 +154,7 @@ internal sealed class BodyTable(PlaneTable planes)
         var body = Bodies.Count;
         var first = Faces.Count;
         var all = Bounds.Empty;
+        var firstCorner = Corners.Count;
         var bottom = Bounds.Empty;
         var top = Bounds.Empty;
         for (var i = 0; i < piece.Count; i++)
@@ -160,6 +165,8 @@ internal sealed class BodyTable(PlaneTable planes)
             var side = Bounds.Empty;
             side.Include(low0);
             side.Include(high0);
+            Corners.Add(low0);
+            Corners.Add(high0);
             side.Include(planes.ToWorld(frame, new(b.X, b.Y, low)));
             side.Include(planes.ToWorld(frame, new(b.X, b.Y, high)));
             bottom.Include(low0);
@@ -186,6 +193,8 @@ internal sealed class BodyTable(PlaneTable planes)
                 IsKept = isKept,
                 FirstFace = first,
                 FaceCount = Faces.Count - first,
+                FirstCorner = firstCorner,
+                CornerCount = Corners.Count - firstCorner,
                 Bounds = all.Grown(Margin),
             }
         );

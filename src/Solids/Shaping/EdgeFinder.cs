@@ -37,6 +37,9 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
     private readonly Store<Crossing> crossings = new();
     private readonly Store<int> seenPlane = new();
     private readonly Store<Inside> inside = new();
+    private readonly Store<int> nearHere = new();
+    private readonly Store<int> nearThere = new();
+    private readonly FaceCrossing crossing = new(planes, bodies);
     private Line current;
     private int stamp;
 
@@ -73,44 +76,77 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
 
     private void NoteLines()
     {
-        var room = bodies.Room;
-        var faces = bodies.Faces;
         for (var a = 0; a < bodies.Bodies.Count; a++)
         {
-            ref var first = ref bodies.Bodies[a];
-            for (var b = a; b < bodies.Bodies.Count; b++)
+            ref var body = ref bodies.Bodies[a];
+            NoteOwnLines(in body);
+            for (var b = a + 1; b < bodies.Bodies.Count; b++)
             {
-                ref var second = ref bodies.Bodies[b];
-                if (!first.Bounds.Touches(in second.Bounds))
+                ref var other = ref bodies.Bodies[b];
+                if (body.Bounds.Touches(in other.Bounds))
                 {
-                    continue;
-                }
-
-                for (var f = first.FirstFace; f < first.FirstFace + first.FaceCount; f++)
-                {
-                    ref var face = ref faces[f];
-                    if (face.IsSeam || !face.Bounds.Touches(in second.Bounds) || !face.Bounds.Touches(in room))
-                    {
-                        continue;
-                    }
-
-                    var start = a == b ? f + 1 : second.FirstFace;
-                    for (var g = start; g < second.FirstFace + second.FaceCount; g++)
-                    {
-                        ref var other = ref faces[g];
-                        if (other.IsSeam || other.Plane == face.Plane || !face.Bounds.Touches(in other.Bounds))
-                        {
-                            continue;
-                        }
-
-                        var common = face.Bounds.Common(in other.Bounds).Common(in room);
-                        if (!common.IsEmpty)
-                        {
-                            lines.Note(face.Plane, other.Plane, in common);
-                        }
-                    }
+                    NoteLines(in body, in other);
                 }
             }
+        }
+    }
+
+    // The edges of the body itself.
+    private void NoteOwnLines(in Body body)
+    {
+        var end = body.FirstFace + body.FaceCount;
+        for (var f = body.FirstFace; f < end; f++)
+        {
+            for (var g = f + 1; g < end; g++)
+            {
+                if (body.AreNeighbours(f, g))
+                {
+                    NoteLine(f, g, areOfOneBody: true);
+                }
+            }
+        }
+    }
+
+    private void NoteLines(in Body body, in Body other)
+    {
+        FindNear(in body, in other, nearHere);
+        FindNear(in other, in body, nearThere);
+        foreach (var f in nearHere.Span)
+        {
+            foreach (var g in nearThere.Span)
+            {
+                NoteLine(f, g, areOfOneBody: false);
+            }
+        }
+    }
+
+    // The faces of a body that come near another one.
+    private void FindNear(in Body body, in Body other, Store<int> near)
+    {
+        near.Clear();
+        for (var f = body.FirstFace; f < body.FirstFace + body.FaceCount; f++)
+        {
+            ref var face = ref bodies.Faces[f];
+            if (!face.IsSeam && face.Bounds.Touches(in other.Bounds) && crossing.MayReach(in face, in other))
+            {
+                near.Add(f);
+            }
+        }
+    }
+
+    private void NoteLine(int f, int g, bool areOfOneBody)
+    {
+        ref var face = ref bodies.Faces[f];
+        ref var other = ref bodies.Faces[g];
+        if (face.IsSeam || other.IsSeam || face.Plane == other.Plane || !face.Bounds.Touches(in other.Bounds))
+        {
+            return;
+        }
+
+        var common = face.Bounds.Common(in other.Bounds).Common(bodies.Room);
+        if (!common.IsEmpty && (areOfOneBody || crossing.Narrow(f, g, ref common)))
+        {
+            lines.Note(face.Plane, other.Plane, in common);
         }
     }
 
@@ -133,7 +169,11 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
             for (var f = body.FirstFace; f < body.FirstFace + body.FaceCount; f++)
             {
                 ref var face = ref bodies.Faces[f];
-                if (seenPlane[face.Plane] == stamp || !face.Bounds.Touches(in current.Bounds))
+                if (
+                    seenPlane[face.Plane] == stamp
+                    || !face.Bounds.Touches(in current.Bounds)
+                    || !crossing.MayCross(in current, in face)
+                )
                 {
                     continue;
                 }

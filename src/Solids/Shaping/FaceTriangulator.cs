@@ -71,7 +71,7 @@ internal sealed class FaceTriangulator(PointTable points)
 
     private void Triangulate()
     {
-        if (!shape.IsExact || !(sweep ??= new(shape)).Run(shape.Starts, triangles))
+        if (!(sweep ??= new(shape)).Run(shape.Starts, triangles))
         {
             (ears ??= new(shape)).Run(triangles);
         }

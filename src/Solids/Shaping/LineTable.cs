@@ -1,4 +1,6 @@
+using System.Numerics;
 using Dryfit.Solids.Exact;
+using Plane = Dryfit.Solids.Exact.Plane;
 
 namespace Dryfit.Solids.Shaping;
 
@@ -11,6 +13,10 @@ internal struct Line
     public double Dx;
     public double Dy;
     public double Dz;
+
+    /// <summary>Its point nearest to the origin; where the planes meet too sharply for doubles it says nothing.</summary>
+    public Vec3 Start;
+    public bool IsSharp;
 
     /// <summary>Where its run of planes starts in the table, and how many there are (two almost always).</summary>
     public int FirstPlane;
@@ -27,9 +33,16 @@ internal readonly record struct Stretch(Bounds Bounds, int Next);
 /// <summary>The lines of a construction; lines that coincide exactly have one index.</summary>
 internal sealed class LineTable(PlaneTable planes, PointTable points)
 {
+    // A plane whose normal has more than this along a line does not contain it.
+    private const double MostAlong = 1e-6;
+
+    // Nor does one that is off it by more than this part of the scale.
+    private const double MostOff = 1e-9;
+
     private readonly KeyTable byPair = new();
-    private readonly Store<int> general = new();
-    private int planeCount;
+    private readonly Store<int> order = new();
+    private readonly NormalTable normals = new();
+    private int generalCount;
 
     public Store<Line> Lines { get; } = new();
 
@@ -41,16 +54,23 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
     public void Clear()
     {
         byPair.Clear();
-        general.Clear();
-        planeCount = planes.Count;
+        order.Clear();
         Lines.Clear();
         Stretches.Clear();
         Planes.Clear();
+        AddToOrder(axial: false);
+        generalCount = order.Count;
+        AddToOrder(axial: true);
+        normals.Fill(planes, order);
+    }
+
+    private void AddToOrder(bool axial)
+    {
         for (var i = 0; i < planes.Count; i++)
         {
-            if (planes[i].Axis < 0)
+            if (planes[i].Axis >= 0 == axial)
             {
-                general.Add(i);
+                order.Add(i);
             }
         }
     }
@@ -133,6 +153,7 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
             length = Math.Sqrt((x * x) + (y * y) + (z * z));
         }
 
+        var somewhere = Somewhere(in a, in b, x, y, z);
         var first = Planes.Count;
         Planes.Add(p);
         Planes.Add(q);
@@ -143,21 +164,12 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
             Dx = x / length,
             Dy = y / length,
             Dz = z / length,
+            Start = somewhere,
+            IsSharp = isSharp,
             FirstPlane = first,
             Stretches = -1,
         };
-        // Further planes through the line: one of any three is no axis plane.
-        var somewhere = Somewhere(in a, in b, x, y, z);
-        var isUpright = a.Axis >= 0 && b.Axis >= 0;
-        var candidates = isUpright ? general.Count : planeCount;
-        for (var i = 0; i < candidates; i++)
-        {
-            var r = isUpright ? general[i] : i;
-            if (r != p && r != q && MayContain(in line, somewhere, isSharp, r) && Contains(p, q, in line, r))
-            {
-                Planes.Add(r);
-            }
-        }
+        AddFurther(in line, a.Axis >= 0 && b.Axis >= 0);
 
         line.PlaneCount = Planes.Count - first;
         var index = Lines.Add(line);
@@ -207,16 +219,58 @@ internal sealed class LineTable(PlaneTable planes, PointTable points)
         return p * (1 / Vec3.Dot(along, along));
     }
 
+    // Further planes through the line. Of any three one is no axis plane: two axis planes look among the others only, which
+    // come first.
+    private void AddFurther(in Line line, bool isUpright)
+    {
+        var count = isUpright ? generalCount : normals.Count;
+        var (dx, dy, dz) = (new Vector<double>(line.Dx), new Vector<double>(line.Dy), new Vector<double>(line.Dz));
+        var (x, y, z) = (
+            new Vector<double>(line.Start.X),
+            new Vector<double>(line.Start.Y),
+            new Vector<double>(line.Start.Z)
+        );
+        var mostAlong = new Vector<double>(MostAlong);
+        var mostOff = new Vector<double>(line.IsSharp ? double.PositiveInfinity : MostOff * planes.Scale);
+        for (var i = 0; i < count; i += Vector<double>.Count)
+        {
+            // Nearly all planes are not along the line or clear of it: several are asked at once.
+            var (nx, ny, nz) = (normals.X(i), normals.Y(i), normals.Z(i));
+            var along = (nx * dx) + (ny * dy) + (nz * dz);
+            var off = (nx * x) + (ny * y) + (nz * z) - normals.D(i);
+            if (
+                !Vector.LessThanOrEqualAny(Vector.Abs(along), mostAlong)
+                || Vector.EqualsAll(
+                    Vector.LessThanOrEqual(Vector.Abs(along), mostAlong)
+                        & Vector.LessThanOrEqual(Vector.Abs(off), mostOff),
+                    Vector<long>.Zero
+                )
+            )
+            {
+                continue;
+            }
+
+            for (var j = i; j < Math.Min(i + Vector<double>.Count, count); j++)
+            {
+                var r = order[j];
+                if (r != line.P && r != line.Q && MayContain(in line, r) && Contains(line.P, line.Q, in line, r))
+                {
+                    Planes.Add(r);
+                }
+            }
+        }
+    }
+
     // Rules out nearly all planes by doubles, with room for a thousand times their error.
-    private bool MayContain(in Line line, Vec3 somewhere, bool isSharp, int r)
+    private bool MayContain(in Line line, int r)
     {
         ref var s = ref planes[r];
-        if (Math.Abs((s.Nx * line.Dx) + (s.Ny * line.Dy) + (s.Nz * line.Dz)) > 1e-6)
+        if (Math.Abs((s.Nx * line.Dx) + (s.Ny * line.Dy) + (s.Nz * line.Dz)) > MostAlong)
         {
             return false;
         }
 
-        return isSharp || Math.Abs(s.Evaluate(somewhere.X, somewhere.Y, somewhere.Z)) < 1e-9 * planes.Scale;
+        return line.IsSharp || Math.Abs(s.Evaluate(line.Start.X, line.Start.Y, line.Start.Z)) < MostOff * planes.Scale;
     }
 
     // A plane contains the line where it is parallel to it and some point of the line lies on it.
