@@ -13,8 +13,10 @@ public static class Binding
     /// <param name="node">The tree; where it does not fit the shape, nothing is looked at.</param>
     public static void CheckFormulas(Node node, Shape shape, Scope scope)
     {
-        foreach (var (scalar, allowed) in Sites(node, shape, 0))
+        foreach (var (scalar, allowed) in ShapeWalk.Values(node, shape))
         {
+            if (allowed is not (LengthShape or CountShape or NumberShape or QuantityShape))
+                continue;
             scope.CheckNames(scope.SiteOf(scalar, allowed));
             WorkOut(scalar, allowed, scope);
         }
@@ -34,25 +36,5 @@ public static class Binding
                 scope.Number(scalar, scalar.Text);
                 break;
         }
-    }
-
-    private static IEnumerable<(Scalar, Shape)> Sites(Node node, Shape shape, int depth)
-    {
-        if (depth > ReadLimits.Depth)
-            return [];
-        return (node, shape) switch
-        {
-            (Scalar { IsEmpty: false } scalar, LengthShape or CountShape or NumberShape or QuantityShape) =>
-            [
-                (scalar, shape),
-            ],
-            (_, EitherShape either) => Sites(node, Alternatives.Pick(node, either), depth),
-            (Sequence list, ListShape of) => list.Items.SelectMany(i => Sites(i, of.Item, depth + 1)),
-            (Mapping names, NamedShape named) => names.Entries.SelectMany(e => Sites(e.Value, named.Item, depth + 1)),
-            (Mapping word, RecordShape record) => record
-                .Fields.Where(f => word[f.Key] is not null)
-                .SelectMany(f => Sites(word[f.Key]!, f.Shape, depth + 1)),
-            _ => [],
-        };
     }
 }

@@ -14,9 +14,11 @@ internal static class NameCheck
             ["material"] = Keys(recipe, "materials"),
             ["carcase"] = [.. Keys(recipe, "carcases"), .. Keys(recipe, "kept")],
         };
-        return Sites(recipe, RecipeWord.Shape, 0)
-            .Where(site => known.ContainsKey(site.Shape.Of) && !known[site.Shape.Of].Contains(site.Name.Text))
-            .Select(site => Unknown(site.Name, site.Shape.Of, known[site.Shape.Of]));
+        foreach (var (name, shape) in ShapeWalk.Values(recipe, RecipeWord.Shape))
+        {
+            if (shape is NameShape { Of: var of } && known.TryGetValue(of, out var names) && !names.Contains(name.Text))
+                yield return Unknown(name, of, names);
+        }
     }
 
     private static InputError Unknown(Scalar name, string of, List<string> known) =>
@@ -26,23 +28,6 @@ internal static class NameCheck
             known.Count == 0 ? $"the name of a {of}; the recipe has none" : $"one of {string.Join(", ", known)}",
             NearestWord.To(name.Text, known)
         );
-
-    private static IEnumerable<(Scalar Name, NameShape Shape)> Sites(Node node, Shape shape, int depth)
-    {
-        if (depth > ReadLimits.Depth)
-            return [];
-        return (node, shape) switch
-        {
-            (Scalar { IsEmpty: false } name, NameShape named) => [(name, named)],
-            (_, EitherShape either) => Sites(node, Alternatives.Pick(node, either), depth),
-            (Sequence list, ListShape of) => list.Items.SelectMany(item => Sites(item, of.Item, depth + 1)),
-            (Mapping names, NamedShape of) => names.Entries.SelectMany(e => Sites(e.Value, of.Item, depth + 1)),
-            (Mapping word, RecordShape record) => record
-                .Fields.Where(field => word[field.Key] is not null)
-                .SelectMany(field => Sites(word[field.Key]!, field.Shape, depth + 1)),
-            _ => [],
-        };
-    }
 
     private static List<string> Keys(Mapping recipe, string section) =>
         (recipe[section] as Mapping)?.Entries.Select(entry => entry.Key).ToList() ?? [];

@@ -116,20 +116,20 @@ internal sealed class FrontGaps : ICheck
     {
         var smallest = piece.ToLength(gap.Smallest.Gap);
         var largest = piece.ToLength(gap.Largest.Gap);
-        var short_ = wanted - smallest;
+        var missing = wanted - smallest;
         var over = largest - wanted;
         if (smallest <= Tolerance.Rounding && wanted > Tolerance.Fitting)
             return Binds;
-        if (short_ > Tolerance.WrongNumber)
+        if (missing > Tolerance.WrongNumber)
             return TooNarrow;
         // A side that is right at one end is no wrong number but out of square.
         if (smallest - wanted > Tolerance.WrongNumber)
             return TooWide;
-        if (short_ <= Tolerance.Fitting && over <= Tolerance.Fitting)
+        if (missing <= Tolerance.Fitting && over <= Tolerance.Fitting)
             return null;
         if (largest - smallest > Tolerance.Fitting)
             return Tapers;
-        return short_ > Tolerance.Fitting ? ALittleNarrow : ALittleWide;
+        return missing > Tolerance.Fitting ? ALittleNarrow : ALittleWide;
     }
 
     private static Finding Tell(
