@@ -31,7 +31,7 @@ internal sealed class BackMaker(
 
     private PartDraft Rabbeted(BackPlan back, Extent inside)
     {
-        var lap = piece.Shop.Length(Rules.RabbetWidth, "rabbet");
+        var lap = piece.Shop.Length(JointRules.RabbetWidth, "rabbet");
         var panel = Panel(
             back,
             insideWidth + lap + lap,
@@ -46,8 +46,8 @@ internal sealed class BackMaker(
 
     private PartDraft Grooved(BackPlan back, Extent inside, Length topZ)
     {
-        var depth = piece.Shop.Length(Rules.BackGrooveDepth, "groove");
-        var play = piece.Shop.Length(Rules.BackPlay, "play");
+        var depth = piece.Shop.Length(JointRules.BackGrooveDepth, "groove");
+        var play = piece.Shop.Length(JointRules.BackPlay, "play");
         var reach = depth - play;
         var toPanel = plan.ClosedBy == ClosedBy.Panel;
         // Under stretchers the back runs up behind the rear one, to the top of the sides.

@@ -8,7 +8,7 @@ namespace Dryfit.Casework.Carcases;
 /// <summary>Partitions and dividing shelves behind the front.</summary>
 internal sealed class BayDividers(PieceBuilder piece, CarcasePlan plan, Box box)
 {
-    private readonly Figure _dado = piece.Shop.Length(Rules.DadoDepth, "dado depth");
+    private readonly Figure _dado = piece.Shop.Length(JointRules.DadoDepth, "dado depth");
 
     private Figure? LetInto => plan.Joint == PanelJoint.Dado ? _dado : null;
 

@@ -13,7 +13,7 @@ namespace Dryfit.Casework.Carcases;
 internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
 {
     private readonly Figure _thickness = plan.Body.Thickness;
-    private readonly Figure _dado = piece.Shop.Length(Rules.DadoDepth, "dado depth");
+    private readonly Figure _dado = piece.Shop.Length(JointRules.DadoDepth, "dado depth");
 
     public Box Make()
     {
@@ -55,7 +55,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
         }
         else
         {
-            var stretcher = piece.Shop.Length(Rules.StretcherWidth, "stretcher width");
+            var stretcher = piece.Shop.Length(CarcaseRules.StretcherWidth, "stretcher width");
             var rearEdge = frontY + InsideDepth().Length;
             closing =
             [
@@ -120,7 +120,9 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
             {
                 BackSet.Rabbeted => flatWidth.As("inside depth"),
                 BackSet.Grooved => (
-                    sideWidth - piece.Shop.Length(Rules.BackGrooveInset, "back inset") - plan.Back.Material.Thickness
+                    sideWidth
+                    - piece.Shop.Length(JointRules.BackGrooveInset, "back inset")
+                    - plan.Back.Material.Thickness
                 ).As("inside depth"),
                 _ => sideWidth.As("inside depth"),
             };

@@ -24,12 +24,12 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     /// <summary>The whole inside of the box, with fronts that lap over its edges.</summary>
     private Cell WholeInside()
     {
-        var edge = piece.Shop.Length(Rules.OverlayGap, "edge gap");
+        var edge = piece.Shop.Length(GapRules.OverlayGap, "edge gap");
         var reach = (plan.Body.Thickness - edge).As("overlay");
         // Under a top the fronts keep the gap of a stack from it.
         var above = plan.Top is null
             ? reach
-            : (plan.Body.Thickness - piece.Shop.Length(Rules.StackGap, "gap under the top")).As("overlay");
+            : (plan.Body.Thickness - piece.Shop.Length(GapRules.StackGap, "gap under the top")).As("overlay");
         return new Cell
         {
             Width = box.InsideWidth,
@@ -72,7 +72,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
         piece.Join(JointKind.Butt, box.Right, right, Direction.Back);
         piece.Join(JointKind.Butt, box.Bottom, bottom, Direction.Back);
         piece.Join(JointKind.Butt, box.Closing[0], top, Direction.Back);
-        var reach = piece.Shop.Length(Rules.FrameOverlay, "overlay");
+        var reach = piece.Shop.Length(GapRules.FrameOverlay, "overlay");
         return WholeInside() with
         {
             Width = width,
@@ -117,7 +117,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                 var dividerX = rest.X + widths[n].Length;
                 var (upright, mullion) = Upright(cell, n + 1, dividerX, divider);
                 var reach = mullion is null
-                    ? ((divider - piece.Shop.Length(Rules.StackGap, "gap")) / 2).As("overlay")
+                    ? ((divider - piece.Shop.Length(GapRules.StackGap, "gap")) / 2).As("overlay")
                     : rest.ReachLeft;
                 var inset = mullion is null ? null : (divider - plan.Body.Thickness) / 2;
                 var bay = Plus(Plus(widths[n], rest.InsetLeft), inset).As($"{bays[n]} width");
@@ -197,7 +197,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     /// <summary>Divides a cell at the lower edge of its upper row.</summary>
     private (Cell Row, Cell Below) Split(Cell cell, int n, Length rowZ, Figure height, bool needsShelf)
     {
-        var gap = piece.Shop.Length(Rules.StackGap, "gap");
+        var gap = piece.Shop.Length(GapRules.StackGap, "gap");
         var shelfThickness = plan.Body.Thickness;
         if (_frame is not null)
         {
@@ -342,7 +342,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     /// <summary>Makes the fronts of two rows neighbours where only a gap divides them.</summary>
     private void Stack(IReadOnlyList<Front> upper, IReadOnlyList<Front> lower)
     {
-        var gap = piece.Shop.Length(Rules.StackGap).Length;
+        var gap = piece.Shop.Length(GapRules.StackGap).Length;
         foreach (var above in upper)
         {
             foreach (var below in lower)

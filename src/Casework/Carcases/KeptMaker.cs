@@ -99,7 +99,7 @@ internal sealed class KeptMaker(PieceBuilder piece, GroupDraft group, Material m
         var thickness = doors.Length("thickness");
         var lap = doors.Length("lap").Length;
         var leaves = doors.Count("leaves");
-        var gap = leaves == 1 ? Length.Zero : (doors.LengthOrNull("gap") ?? piece.Shop.Length(Rules.PairGap)).Length;
+        var gap = leaves == 1 ? Length.Zero : (doors.LengthOrNull("gap") ?? piece.Shop.Length(GapRules.PairGap)).Length;
         var place = new WrittenOrigin(doors.Place);
         var width = Figure.Given("door width as found", (inside.Width + lap + lap - gap) / leaves, place);
         var height = Figure.Given("door height as found", inside.Height + lap + lap, place);

@@ -12,11 +12,11 @@ internal static class PinRows
     public static void Bore(PieceBuilder piece, Cell bay, PartDraft shelf, Length undersideZ)
     {
         var shop = piece.Shop;
-        var diameter = shop.Length(Rules.PinDiameter).Length;
-        var depth = shop.Length(Rules.PinDepth).Length;
-        var pitch = shop.Length(Rules.PinPitch).Length;
-        var setback = shop.Length(Rules.PinSetback).Length;
-        var holes = shop.Count(Rules.PinHoles);
+        var diameter = shop.Length(ShelfRules.PinDiameter).Length;
+        var depth = shop.Length(ShelfRules.PinDepth).Length;
+        var pitch = shop.Length(ShelfRules.PinPitch).Length;
+        var setback = shop.Length(ShelfRules.PinSetback).Length;
+        var holes = shop.Count(ShelfRules.PinHoles);
         Length[] rows = [bay.Inside.Min.Y + setback, bay.Inside.Max.Y - setback];
         // The pin's head lies against the underside of the shelf.
         var pinZ = undersideZ - (diameter / 2);

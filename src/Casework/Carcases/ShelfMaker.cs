@@ -21,7 +21,7 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
                 )
             );
         var material = shelves.Material ?? plan.Body;
-        var setback = piece.Shop.Length(Rules.ShelfSetback, "setback");
+        var setback = piece.Shop.Length(ShelfRules.ShelfSetback, "setback");
         if (doors is not null)
             setback += doors;
         var width = (insideDepth - setback).As("shelf width");
@@ -67,7 +67,7 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
 
     private void Fixed(Cell bay, Material material, Figure width, string name, Length y, Figure height)
     {
-        var depth = piece.Shop.Length(Rules.DadoDepth, "dado depth");
+        var depth = piece.Shop.Length(JointRules.DadoDepth, "dado depth");
         var dado = plan.Joint == PanelJoint.Dado;
         var shelf = Panels
             .Make(
@@ -90,7 +90,7 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
 
     private void Adjustable(Cell bay, Material material, Figure width, string name, Length y, Figure height)
     {
-        var play = piece.Shop.Length(Rules.ShelfPlay, "play");
+        var play = piece.Shop.Length(ShelfRules.ShelfPlay, "play");
         var z = bay.Inside.Min.Z + height.Length;
         var shelf = Panels
             .Make(

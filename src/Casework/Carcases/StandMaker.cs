@@ -21,7 +21,7 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
         (Leg Front, Leg Rear)? rightLegs = plan.AtRight
             ? Pair(group, plan, "right", envelope.Max.X - plan.LegWidth.Length)
             : null;
-        var setback = piece.Shop.Length(Rules.StandRailSetback, "setback").Length;
+        var setback = piece.Shop.Length(StandRules.StandRailSetback, "setback").Length;
         var railZ = envelope.Min.Z + plan.Height.Length - plan.Rail.Length;
         var thickness = plan.RailMaterial.Thickness.Length;
 
@@ -144,7 +144,7 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
                     "legs under half of the width"
                 )
             );
-        var rails = piece.Shop.Length(Rules.StandRailSetback).Length + plan.RailMaterial.Thickness.Length;
+        var rails = piece.Shop.Length(StandRules.StandRailSetback).Length + plan.RailMaterial.Thickness.Length;
         if (Length.Min(plan.LegDepth.Length, plan.LegWidth.Length) < rails)
             throw new CannotBuildException(
                 new InputError(
@@ -222,9 +222,9 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
         // Two rails come into a leg at the same height: neither hole may reach the middle of the other.
         var crossing =
             meets.Role == Role.Leg
-                ? piece.Shop.Length(Rules.StandRailSetback).Length
+                ? piece.Shop.Length(StandRules.StandRailSetback).Length
                     + (rail.Thickness.Length / 2)
-                    + (piece.Shop.Length(Rules.DowelDiameter).Length / 2)
+                    + (piece.Shop.Length(JointRules.DowelDiameter).Length / 2)
                 : Length.Zero;
         Dowels.Between(piece, leg, meets, rail, into, Axis.Z, 2, size - crossing - Length.FromMillimetres(1));
     }

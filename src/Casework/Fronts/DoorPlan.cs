@@ -68,7 +68,7 @@ internal sealed record DoorPlan
             );
         var materials = new FrontMaterials(piece, said, value.Place);
         var material = materials.Named("material", "fronts") ?? site.Material;
-        var rail = said?.LengthOrNull("rails", "rail") ?? piece.Shop.Length(Rules.DoorRail, "rail");
+        var rail = said?.LengthOrNull("rails", "rail") ?? piece.Shop.Length(DoorRules.DoorRail, "rail");
         return new DoorPlan
         {
             Kind = kind,
@@ -77,9 +77,9 @@ internal sealed record DoorPlan
                 ? Direction.Right
                 : Direction.Left,
             Fit = new FrontFit(piece, site, said, spoken[3]),
-            PairGap = said?.LengthOrNull("pair gap") ?? piece.Shop.Length(Rules.PairGap, "pair gap"),
+            PairGap = said?.LengthOrNull("pair gap") ?? piece.Shop.Length(GapRules.PairGap, "pair gap"),
             Material = material,
-            Stile = said?.LengthOrNull("stiles", "stile") ?? piece.Shop.Length(Rules.DoorStile, "stile"),
+            Stile = said?.LengthOrNull("stiles", "stile") ?? piece.Shop.Length(DoorRules.DoorStile, "stile"),
             TopRail = said?.LengthOrNull("top rail") ?? rail,
             BottomRail = said?.LengthOrNull("bottom rail") ?? rail,
             Infill = kind switch

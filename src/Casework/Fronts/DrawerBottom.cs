@@ -15,13 +15,13 @@ internal static class DrawerBottom
     )
     {
         var wall = plan.Box.Thickness.As("side thickness");
-        var depth = piece.Shop.Length(Rules.DrawerGrooveDepth, "groove depth");
-        var play = piece.Shop.Length(Rules.DrawerBottomPlay, "play");
+        var depth = piece.Shop.Length(DrawerRules.DrawerGrooveDepth, "groove depth");
+        var play = piece.Shop.Length(DrawerRules.DrawerBottomPlay, "play");
         Refuse(group, plan, sizes, depth, play);
         var length = (sizes.Width - wall - wall + depth + depth - play - play).As("bottom length");
         var width = (sizes.Length - wall - wall + depth + depth - play - play).As("bottom width");
         var own = piece.SizesAsCut(group, "bottom", Role.DrawerBottom, length, width, plan.Bottom.Thickness);
-        var z = sizes.BottomZ + piece.Shop.Length(Rules.DrawerBottomUp).Length;
+        var z = sizes.BottomZ + piece.Shop.Length(DrawerRules.DrawerBottomUp).Length;
         var (left, right) = (walls.Left.Extent.Max.X, walls.Right.Extent.Min.X);
         var (front, back) = (walls.Front.Extent.Max.Y, walls.Back.Extent.Min.Y);
         var bottom = piece.Board(

@@ -27,7 +27,7 @@ internal sealed record DrawerBox
     {
         var thickness = plan.Box.Thickness;
         var side = thickness.As("side thickness");
-        var joint = piece.Shop.Length(Rules.DrawerJointDepth, "joint depth");
+        var joint = piece.Shop.Length(DrawerRules.DrawerJointDepth, "joint depth");
         var across = (sizes.Width - side - side + joint + joint).As("box front length");
         Refuse(piece, group, plan, sizes, across, joint);
 
@@ -115,7 +115,7 @@ internal sealed record DrawerBox
                 sizes.Source,
                 "a thicker material for the box, or a lesser `joint depth` in the shop file"
             );
-        var up = piece.Shop.Length(Rules.DrawerBottomUp).Length;
+        var up = piece.Shop.Length(DrawerRules.DrawerBottomUp).Length;
         if (sizes.Height.Length <= up + plan.Bottom.Thickness.Length)
             throw NoRoom.Of(
                 $"The box of the {group.Name} would be {NoRoom.Show(sizes.Height.Length)} high: that leaves no room over its bottom.",

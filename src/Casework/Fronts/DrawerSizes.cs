@@ -37,8 +37,8 @@ internal sealed record DrawerSizes
     public static DrawerSizes Of(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group)
     {
         var own = piece.AsCut.ForUnit(group.Name);
-        var clearance = piece.Shop.Length(Rules.SlideClearance);
-        var below = piece.Shop.Length(Rules.DrawerBelow, "room under the box");
+        var clearance = piece.Shop.Length(DrawerRules.SlideClearance);
+        var below = piece.Shop.Length(DrawerRules.DrawerBelow, "room under the box");
         var clear = site.Opening.Clear;
         var slide = SlideFor(piece, site, plan, group);
         var width = (site.Width - clearance - clearance).As("box width");
@@ -59,10 +59,10 @@ internal sealed record DrawerSizes
 
     private static Figure HeightFor(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group, Figure below)
     {
-        var above = piece.Shop.Length(Rules.DrawerAbove, "room over the box");
+        var above = piece.Shop.Length(DrawerRules.DrawerAbove, "room over the box");
         var height = (site.Height - below - above)
             .As("room for the box")
-            .FloorTo(piece.Shop.Length(Rules.DrawerHeightStep).Length)
+            .FloorTo(piece.Shop.Length(DrawerRules.DrawerHeightStep).Length)
             .As("box height");
         NoRoom.Unless(height.Length > Dryfit.Measure.Length.Zero, $"box of the {group.Name}", site, plan.Place);
         return height;
@@ -76,9 +76,9 @@ internal sealed record DrawerSizes
         if (plan.Fit.Hang == Hang.Inset)
             room -= plan.Front.Thickness.As("front thickness");
         else
-            room += piece.Shop.Length(Rules.BumperGap, "gap behind the front");
-        room -= piece.Shop.Length(Rules.SlideBehind, "room behind the drawer");
-        var step = piece.Shop.Length(Rules.SlideStep).Length;
+            room += piece.Shop.Length(GapRules.BumperGap, "gap behind the front");
+        room -= piece.Shop.Length(DrawerRules.SlideBehind, "room behind the drawer");
+        var step = piece.Shop.Length(DrawerRules.SlideStep).Length;
         room = room.As("room for the slides");
         var slide = plan.SlideLength ?? room.FloorTo(step).As("slide length");
         if (slide.Length > room.Length || slide.Length <= Dryfit.Measure.Length.Zero)

@@ -46,7 +46,7 @@ internal static class DrawerSlides
 
         PartDraft Packer(Direction side, PartDraft upright, PartDraft frame, Length gap)
         {
-            var width = piece.Shop.Length(Rules.PackerWidth, "packer width");
+            var width = piece.Shop.Length(DrawerRules.PackerWidth, "packer width");
             if (width.Length > site.Height.Length)
                 width = Figure.Min(width, site.Height).As("packer width");
             var length = Figure.Min(sizes.Slide, site.InsideDepth.As("inside depth")).As("packer length");

@@ -81,10 +81,10 @@ internal static class DrawerWord
         var clearance = sizes.Clearance.Length;
         return new DrawerFit(
             [.. box.Parts.Select(p => p.Id)],
-            (clearance, clearance + piece.Shop.Length(Rules.SlideClearanceOver).Length),
-            piece.Shop.Length(Rules.DrawerAbove).Length,
-            piece.Shop.Length(Rules.DrawerBelow).Length,
-            piece.Shop.Length(Rules.SlideBehind).Length,
+            (clearance, clearance + piece.Shop.Length(DrawerRules.SlideClearanceOver).Length),
+            piece.Shop.Length(DrawerRules.DrawerAbove).Length,
+            piece.Shop.Length(DrawerRules.DrawerBelow).Length,
+            piece.Shop.Length(DrawerRules.SlideBehind).Length,
             sizes.Slide.Length,
             (runs.Left.Id, runs.Right.Id)
         );

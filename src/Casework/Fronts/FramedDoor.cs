@@ -18,10 +18,10 @@ internal static class FramedDoor
     /// <summary>The groove of the house; narrower where a panel of sheet goods is thinner than that, so that it fits.</summary>
     private static FrameGroove GrooveFor(PieceBuilder piece, Material panel)
     {
-        var width = piece.Shop.Length(Rules.DoorGrooveWidth, "groove width");
+        var width = piece.Shop.Length(DoorRules.DoorGrooveWidth, "groove width");
         return new FrameGroove(
-            piece.Shop.Length(Rules.DoorGrooveDepth, "groove depth"),
-            piece.Shop.Length(Rules.DoorLip, "lip"),
+            piece.Shop.Length(DoorRules.DoorGrooveDepth, "groove depth"),
+            piece.Shop.Length(DoorRules.DoorLip, "lip"),
             panel.Kind == MaterialKind.Sheet && panel.Thickness.Length < width.Length
                 ? panel.Thickness.As("panel thickness")
                 : width
@@ -33,8 +33,8 @@ internal static class FramedDoor
         var material = frame.Leaf.Plan.Infill;
         var depth = frame.Groove.Depth;
         var isSheet = material.Kind == MaterialKind.Sheet;
-        var along = piece.Shop.Length(isSheet ? Rules.PanelPlaySheet : Rules.PanelPlayEnd, "play");
-        var across = piece.Shop.Length(isSheet ? Rules.PanelPlaySheet : Rules.PanelPlaySide, "play");
+        var along = piece.Shop.Length(isSheet ? DoorRules.PanelPlaySheet : DoorRules.PanelPlayEnd, "play");
+        var across = piece.Shop.Length(isSheet ? DoorRules.PanelPlaySheet : DoorRules.PanelPlaySide, "play");
         RefuseLoose(frame, Length.Max(along.Length, across.Length));
         var shoulders = Shoulders(frame);
         var leaf = frame.Leaf;

@@ -25,7 +25,7 @@ internal sealed class FrontFit
             "overlaid" => Hang.Overlay,
             _ => site.UsualHang,
         };
-        _gap = said?.LengthOrNull("gap") ?? piece.Shop.Length(Rules.InsetGap, "gap");
+        _gap = said?.LengthOrNull("gap") ?? piece.Shop.Length(GapRules.InsetGap, "gap");
         foreach (var side in (ReadOnlySpan<Direction>)[Direction.Left, Direction.Right, Direction.Down, Direction.Up])
             _overlays[side] = SaidOverlay(said, side) ?? ReachOn(side);
     }
@@ -57,7 +57,9 @@ internal sealed class FrontFit
 
     /// <summary>The Y of the plane on which the front's back lies, or an inset front's face.</summary>
     public Length BackY(PieceBuilder piece, Figure thickness) =>
-        Hang == Hang.Inset ? _site.FaceY + thickness.Length : _site.FaceY - piece.Shop.Length(Rules.BumperGap).Length;
+        Hang == Hang.Inset
+            ? _site.FaceY + thickness.Length
+            : _site.FaceY - piece.Shop.Length(GapRules.BumperGap).Length;
 
     /// <summary>The gaps or overlays wanted, by side.</summary>
     public WantedSides Wanted =>

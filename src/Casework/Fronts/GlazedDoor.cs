@@ -14,9 +14,9 @@ internal static class GlazedDoor
     public static DoorUnit Build(PieceBuilder piece, Leaf leaf)
     {
         var groove = new FrameGroove(
-            piece.Shop.Length(Rules.DoorGrooveDepth, "rabbet"),
-            piece.Shop.Length(Rules.DoorLip, "lip"),
-            piece.Shop.Length(Rules.DoorGrooveWidth, "groove width")
+            piece.Shop.Length(DoorRules.DoorGrooveDepth, "rabbet"),
+            piece.Shop.Length(DoorRules.DoorLip, "lip"),
+            piece.Shop.Length(DoorRules.DoorGrooveWidth, "groove width")
         );
         var beadThickness = BeadThickness(leaf, groove);
         var frame = FrameMaker.Make(piece, leaf, groove);
@@ -45,7 +45,7 @@ internal static class GlazedDoor
         var leaf = frame.Leaf;
         var material = leaf.Plan.Infill;
         var rabbet = frame.Groove.Depth;
-        var play = piece.Shop.Length(Rules.GlassPlay, "play");
+        var play = piece.Shop.Length(DoorRules.GlassPlay, "play");
         if (play.Length >= rabbet.Length)
             throw NoRoom.Of(
                 $"The pane of the {leaf.Group.Name} would fall out: its play of {NoRoom.Show(play.Length)} takes the whole rabbet.",

@@ -42,7 +42,7 @@ internal static class Hinges
     /// </summary>
     private static List<Length> Heights(PieceBuilder piece, Length door, int count)
     {
-        var end = Length.Min(piece.Shop.Length(Rules.HingeEnd).Length, door / 4);
+        var end = Length.Min(piece.Shop.Length(HingeRules.HingeEnd).Length, door / 4);
         var step = piece.Scope.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 16) : Length.FromMillimetres(1);
         var heights = new List<Length> { end };
         for (var n = 1; n < count - 1; n++)

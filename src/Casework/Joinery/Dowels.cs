@@ -39,9 +39,9 @@ internal static class Dowels
         Length deepest
     )
     {
-        var diameter = piece.Shop.Length(Rules.DowelDiameter).Length;
-        var length = piece.Shop.Length(Rules.DowelLength).Length;
-        var room = piece.Shop.Length(Rules.DowelRoom).Length;
+        var diameter = piece.Shop.Length(JointRules.DowelDiameter).Length;
+        var length = piece.Shop.Length(JointRules.DowelLength).Length;
+        var room = piece.Shop.Length(JointRules.DowelRoom).Length;
         var inFace = Length.Min(length / 2, deepest - room);
         if (inFace < diameter)
             throw new CannotBuildException(

@@ -14,6 +14,12 @@ namespace Dryfit.Casework;
 /// <param name="Source">Where the default comes from: a published source, or common practice.</param>
 public sealed record Rule(string Section, string Key, string Inch, string Metric, string Doc, string Source)
 {
+    /// <summary>The source of what every shop does and nobody published.</summary>
+    internal const string Practice = "common practice";
+
+    /// <summary>A length that cannot be nothing.</summary>
+    internal static LengthShape AboveZero { get; } = new LengthShape(LengthSign.AboveZero);
+
     /// <summary>What may stand there; a length where nothing else is said.</summary>
     public Shape Shape { get; init; } = new LengthShape();
 

@@ -56,7 +56,7 @@ public sealed class Shop
     public string Choice(Rule rule) => Written(rule)?.Text ?? DefaultOf(rule);
 
     /// <summary>How dowels are asked for, by their size.</summary>
-    public string DowelText => $"{Write(Rules.DowelDiameter)} x {Write(Rules.DowelLength)}";
+    public string DowelText => $"{Write(JointRules.DowelDiameter)} x {Write(JointRules.DowelLength)}";
 
     private string Write(Rule rule) => LengthFormat.For(_recipeUnit).WriteWithUnit(Length(rule).Length);
 

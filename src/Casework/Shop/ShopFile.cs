@@ -14,7 +14,7 @@ public static class ShopFile
                 [
                     new("shop", new TextShape(), "The name of the shop, for the papers."),
                     new("units", new ChoiceShape("in", "mm"), "The unit of bare numbers in this file.", Default: "mm"),
-                    .. Rules.All.Select(r => r.Section).Distinct(StringComparer.Ordinal).Select(Section),
+                    .. AllRules.InOrder.Select(r => r.Section).Distinct(StringComparer.Ordinal).Select(Section),
                 ]
         );
 
@@ -27,8 +27,8 @@ public static class ShopFile
                 "",
                 () =>
                     [
-                        .. Rules
-                            .All.Where(r => string.Equals(r.Section, section, StringComparison.Ordinal))
+                        .. AllRules
+                            .InOrder.Where(r => string.Equals(r.Section, section, StringComparison.Ordinal))
                             .Select(r => new Field(r.Key, r.Shape, r.Doc, Default: DefaultText(r))),
                     ]
             ),

@@ -23,7 +23,7 @@ public static class ShopFileText
         );
         text.Append("shop: My shop\n");
         text.Append(inches ? "units: in\n" : "units: mm\n");
-        foreach (var section in Rules.All.GroupBy(r => r.Section, StringComparer.Ordinal))
+        foreach (var section in AllRules.InOrder.GroupBy(r => r.Section, StringComparer.Ordinal))
         {
             text.Append($"\n# {section.Key}:\n");
             foreach (var rule in section)

@@ -123,5 +123,5 @@ internal static class CarcaseWord
 
     /// <summary>Two stretchers want a third of the depth free between them; a shallower carcase gets a panel.</summary>
     private static bool IsShallow(PieceBuilder piece, Body body) =>
-        body.Depth.Length < piece.Shop.Length(Rules.StretcherWidth).Length * 3;
+        body.Depth.Length < piece.Shop.Length(CarcaseRules.StretcherWidth).Length * 3;
 }

@@ -53,10 +53,12 @@ internal static class FaceFrameWord
             : body;
         return new FacePlan(
             material,
-            fields?.LengthOrNull("stiles", "frame stile") ?? piece.Shop.Length(Rules.StileWidth, "frame stile"),
-            fields?.LengthOrNull("rails", "frame rail") ?? piece.Shop.Length(Rules.FrameRailWidth, "frame rail"),
-            fields?.LengthOrNull("mullions", "mullion") ?? piece.Shop.Length(Rules.MullionWidth, "mullion"),
-            (fields?.Text("joint") ?? piece.Shop.Choice(Rules.FrameJoint)) == "dowels"
+            fields?.LengthOrNull("stiles", "frame stile")
+                ?? piece.Shop.Length(FaceFrameRules.StileWidth, "frame stile"),
+            fields?.LengthOrNull("rails", "frame rail")
+                ?? piece.Shop.Length(FaceFrameRules.FrameRailWidth, "frame rail"),
+            fields?.LengthOrNull("mullions", "mullion") ?? piece.Shop.Length(FaceFrameRules.MullionWidth, "mullion"),
+            (fields?.Text("joint") ?? piece.Shop.Choice(FaceFrameRules.FrameJoint)) == "dowels"
         );
     }
 }

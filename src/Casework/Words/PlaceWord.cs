@@ -88,7 +88,7 @@ internal static class PlaceWord
         }
         var gap =
             fields.LengthOrNull("gap")?.Length
-            ?? (isKept || neighbour.IsKept ? piece.Shop.Length(Rules.Clearance).Length : Length.Zero);
+            ?? (isKept || neighbour.IsKept ? piece.Shop.Length(CarcaseRules.Clearance).Length : Length.Zero);
         return key == "left of" ? new(box.Min.X - gap - size.Width, y, box.Min.Z) : new(box.Max.X + gap, y, box.Min.Z);
     }
 }

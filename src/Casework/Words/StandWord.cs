@@ -114,11 +114,11 @@ internal static class StandWord
             "plinth" => new PlinthPlan(
                 material,
                 fields.Length("plinth", "plinth height"),
-                fields.LengthOrNull("setback") ?? piece.Shop.Length(Rules.PlinthSetback)
+                fields.LengthOrNull("setback") ?? piece.Shop.Length(StandRules.PlinthSetback)
             ),
             _ => new ToeSpacePlan(
                 fields.Length("toe space", "toe space"),
-                fields.LengthOrNull("toe depth") ?? piece.Shop.Length(Rules.ToeDepth, "toe depth")
+                fields.LengthOrNull("toe depth") ?? piece.Shop.Length(StandRules.ToeDepth, "toe depth")
             ),
         };
     }
@@ -132,12 +132,12 @@ internal static class StandWord
     }
 
     private static Figure LegHeight(Fields fields, PieceBuilder piece) =>
-        fields.LengthOrNull("height", "leg height") ?? piece.Shop.Length(Rules.StandHeight, "leg height");
+        fields.LengthOrNull("height", "leg height") ?? piece.Shop.Length(StandRules.StandHeight, "leg height");
 
     private static LegsPlan ReadLegs(Fields fields, PieceBuilder piece, Material material)
     {
         var height = LegHeight(fields, piece);
-        var rail = fields.LengthOrNull("rails", "stand rail") ?? piece.Shop.Length(Rules.StandRail, "stand rail");
+        var rail = fields.LengthOrNull("rails", "stand rail") ?? piece.Shop.Length(StandRules.StandRail, "stand rail");
         if (rail.Length > height.Length)
             throw new CannotBuildException(
                 new InputError(

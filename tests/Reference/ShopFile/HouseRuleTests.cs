@@ -14,21 +14,21 @@ public sealed class HouseRuleTests
     private static IEnumerable<TestCaseData> Published =>
         [
             // Notes on 32 mm practice: pitch, hole, setback, gap between fronts. Set down by no standards body.
-            Case(Rules.PinPitch, Rows, "06-001"),
-            Case(Rules.PinDiameter, Rows, "06-002"),
-            Case(Rules.PinSetback, Rows, "06-003"),
-            Case(Rules.HingePlateRow, Rows, "06-003"),
-            Case(Rules.StackGap, Rows, "06-007"),
-            Case(Rules.PairGap, Rows, "06-007"),
+            Case(ShelfRules.PinPitch, Rows, "06-001"),
+            Case(ShelfRules.PinDiameter, Rows, "06-002"),
+            Case(ShelfRules.PinSetback, Rows, "06-003"),
+            Case(HingeRules.HingePlateRow, Rows, "06-003"),
+            Case(GapRules.StackGap, Rows, "06-007"),
+            Case(GapRules.PairGap, Rows, "06-007"),
             // Hinge maker's quick reference: the cup.
-            Case(Rules.CupDiameter, Rows, "06-011"),
-            Case(Rules.CupDepth, Rows, "06-012"),
+            Case(HingeRules.CupDiameter, Rows, "06-011"),
+            Case(HingeRules.CupDepth, Rows, "06-012"),
             // Slide practice: 1/2 in each side. Trade forum: inset doors 3/32 in each side.
-            Case(Rules.SlideClearance, Rows, "06-023"),
-            Case(Rules.InsetGap, Rows, "06-028"),
+            Case(DrawerRules.SlideClearance, Rows, "06-023"),
+            Case(GapRules.InsetGap, Rows, "06-028"),
             // Worked example: face frames 1 1/2 in wide.
-            Case(Rules.StileWidth, Rows, "06-029"),
-            Case(Rules.FrameRailWidth, Rows, "06-029"),
+            Case(FaceFrameRules.StileWidth, Rows, "06-029"),
+            Case(FaceFrameRules.FrameRailWidth, Rows, "06-029"),
         ];
 
     [TestCaseSource(nameof(Published))]
@@ -53,7 +53,7 @@ public sealed class HouseRuleTests
         var table = PublishedTable.Row(Rows, "06-014").Value;
 
         Assert.That(table, Does.Contain("5->22.5"));
-        Assert.That(Metric(Rules.CupSetback).ToMillimetres(), Is.EqualTo(22.5).Within(1e-9));
+        Assert.That(Metric(HingeRules.CupSetback).ToMillimetres(), Is.EqualTo(22.5).Within(1e-9));
     }
 
     /// <summary>Source: published shop guide to cabinet doors, stiles and rails of 1-1/2 to 3 in.</summary>
@@ -61,7 +61,7 @@ public sealed class HouseRuleTests
     public void Door_stiles_and_rails_are_as_wide_as_a_shop_guide_has_them()
     {
         Assert.That(PublishedTable.Row(Rows, "06-030").Value, Is.EqualTo("1-1/2 to 3"));
-        foreach (var rule in new[] { Rules.DoorStile, Rules.DoorRail })
+        foreach (var rule in new[] { DoorRules.DoorStile, DoorRules.DoorRail })
         {
             Assert.That(Inch(rule).Inches.ToDouble(), Is.InRange(1.5, 3));
             Assert.That(Metric(rule).ToMillimetres(), Is.InRange(1.5 * 25.4, 3 * 25.4));
@@ -71,7 +71,7 @@ public sealed class HouseRuleTests
     [Test]
     public void Every_house_rule_of_a_length_reads_in_both_units()
     {
-        foreach (var rule in Rules.All.Where(rule => rule.Shape is LengthShape))
+        foreach (var rule in AllRules.InOrder.Where(rule => rule.Shape is LengthShape))
         {
             Assert.That(LengthText.Parse(rule.Inch, LengthUnit.Inch).Failure, Is.Null, rule.Name);
             Assert.That(LengthText.Parse(rule.Metric, LengthUnit.Millimetre).Failure, Is.Null, rule.Name);

@@ -1,0 +1,19 @@
+namespace Dryfit.Casework;
+
+/// <summary>All house rules: one file a section of the shop file.</summary>
+public static class AllRules
+{
+    /// <summary>Every rule, in the order of the shop file.</summary>
+    public static IReadOnlyList<Rule> InOrder { get; } =
+    [
+        .. GapRules.All,
+        .. JointRules.All,
+        .. FaceFrameRules.All,
+        .. DoorRules.All,
+        .. HingeRules.All,
+        .. DrawerRules.All,
+        .. ShelfRules.All,
+        .. StandRules.All,
+        .. CarcaseRules.All,
+    ];
+}

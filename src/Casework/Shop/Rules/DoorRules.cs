@@ -1,0 +1,100 @@
+namespace Dryfit.Casework;
+
+/// <summary>House rules: doors: their members, grooves and the play of what they hold.</summary>
+public static class DoorRules
+{
+    private const string Section = "doors";
+
+    public static Rule DoorStile { get; } =
+        new(
+            Section,
+            "stiles",
+            "2 1/4\"",
+            "60 mm",
+            "Width of the stiles of framed and glazed doors.",
+            "1 1/2 to 3 in: published shop guide"
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule DoorRail { get; } =
+        new(
+            Section,
+            "rails",
+            "2 1/4\"",
+            "60 mm",
+            "Width of the rails of framed and glazed doors.",
+            "1 1/2 to 3 in: published shop guide"
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule DoorGrooveDepth { get; } =
+        new(
+            Section,
+            "groove depth",
+            "3/8\"",
+            "10 mm",
+            "Depth of the groove in stiles and rails; the stub tenon is as long.",
+            "3/8 in: published cope-and-stick rail arithmetic"
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule DoorGrooveWidth { get; } =
+        new(
+            Section,
+            "groove width",
+            "1/4\"",
+            "6 mm",
+            "Width of that groove; the stub tenon is as thick.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule PanelPlaySide { get; } =
+        new(
+            Section,
+            "panel play across",
+            "1/8\"",
+            "2 mm",
+            "Room for a panel in its groove, each side across its grain.",
+            "1/8 in: published raised-panel tutorial"
+        );
+    public static Rule PanelPlayEnd { get; } =
+        new(
+            Section,
+            "panel play along",
+            "1/16\"",
+            "1 mm",
+            "Room for a panel in its groove, each end along its grain.",
+            "1/16 in: published raised-panel tutorial"
+        );
+    public static Rule PanelPlaySheet { get; } =
+        new(
+            Section,
+            "sheet panel play",
+            "1/32\"",
+            "1 mm",
+            "Room for a panel of sheet goods in its groove, each side; it hardly moves.",
+            Rule.Practice
+        );
+    public static Rule GlassPlay { get; } =
+        new(Section, "glass play", "1/16\"", "1.5 mm", "Room around a pane in its rabbet, each side.", Rule.Practice);
+    public static Rule DoorLip { get; } =
+        new(Section, "lip", "1/4\"", "6 mm", "Thickness of the wood in front of the groove.", Rule.Practice);
+
+    internal static IReadOnlyList<Rule> All { get; } =
+    [
+        DoorStile,
+        DoorRail,
+        DoorGrooveDepth,
+        DoorGrooveWidth,
+        PanelPlaySide,
+        PanelPlayEnd,
+        PanelPlaySheet,
+        GlassPlay,
+        DoorLip,
+    ];
+}

@@ -1,0 +1,105 @@
+namespace Dryfit.Casework;
+
+/// <summary>House rules: drawer boxes and slides.</summary>
+public static class DrawerRules
+{
+    private const string Section = "drawers";
+
+    public static Rule SlideClearance { get; } =
+        new(
+            Section,
+            "slide clearance",
+            "1/2\"",
+            "12.7 mm",
+            "Room for a side slide, each side of the box.",
+            "1/2 in (12.7 mm): published slide practice"
+        );
+    public static Rule SlideClearanceOver { get; } =
+        new(
+            Section,
+            "slide clearance over",
+            "1/32\"",
+            "0.8 mm",
+            "How much more than that the slide takes up, each side.",
+            "hardware literature, from memory"
+        );
+    public static Rule SlideStep { get; } =
+        new(Section, "slide step", "2\"", "50 mm", "Slides come in lengths of this step.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule SlideBehind { get; } =
+        new(Section, "behind", "1/2\"", "10 mm", "Least room between a drawer and the back.", Rule.Practice);
+    public static Rule DrawerAbove { get; } =
+        new(Section, "above", "1/2\"", "12 mm", "Room over a drawer box in its opening.", Rule.Practice);
+    public static Rule DrawerBelow { get; } =
+        new(Section, "below", "1/2\"", "12 mm", "Room under a drawer box in its opening.", Rule.Practice);
+    public static Rule DrawerHeightStep { get; } =
+        new(
+            Section,
+            "height step",
+            "1/8\"",
+            "5 mm",
+            "Heights of drawer boxes are rounded down to this step.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule DrawerBottomUp { get; } =
+        new(
+            Section,
+            "bottom up",
+            "1/2\"",
+            "12 mm",
+            "From the lower edge of a drawer side to the groove for the bottom.",
+            Rule.Practice
+        );
+    public static Rule DrawerGrooveDepth { get; } =
+        new(Section, "groove depth", "1/4\"", "6 mm", "Depth of the groove for a drawer bottom.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule DrawerBottomPlay { get; } =
+        new(Section, "bottom play", "1/32\"", "0.5 mm", "Room for the bottom in its groove, each side.", Rule.Practice);
+    public static Rule DrawerJointDepth { get; } =
+        new(
+            Section,
+            "joint depth",
+            "1/4\"",
+            "6 mm",
+            "Depth of the rabbets that take a drawer's front and back.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule PackerWidth { get; } =
+        new(
+            Section,
+            "packers",
+            "2\"",
+            "50 mm",
+            "Width of the packers that bring slides out to the edge of a face frame.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+
+    internal static IReadOnlyList<Rule> All { get; } =
+    [
+        SlideClearance,
+        SlideClearanceOver,
+        SlideStep,
+        SlideBehind,
+        DrawerAbove,
+        DrawerBelow,
+        DrawerHeightStep,
+        DrawerBottomUp,
+        DrawerGrooveDepth,
+        DrawerBottomPlay,
+        DrawerJointDepth,
+        PackerWidth,
+    ];
+}

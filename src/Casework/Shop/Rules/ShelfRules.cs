@@ -1,0 +1,62 @@
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework;
+
+/// <summary>House rules: shelves and their rows of holes.</summary>
+public static class ShelfRules
+{
+    private const string Section = "shelves";
+    private const string RowSource = "32 mm rows: common practice, set down by no standards body";
+
+    public static Rule ShelfPlay { get; } =
+        new(Section, "play", "1/16\"", "1 mm", "Room at each end of an adjustable shelf.", Rule.Practice);
+    public static Rule ShelfSetback { get; } =
+        new(
+            Section,
+            "setback",
+            "1/4\"",
+            "10 mm",
+            "How far shelves stay behind the front of the inside.",
+            Rule.Practice
+        );
+    public static Rule PinDiameter { get; } =
+        new(Section, "pin", "5 mm", "5 mm", "Diameter of shelf pin holes.", RowSource) { Shape = Rule.AboveZero };
+    public static Rule PinDepth { get; } =
+        new(
+            Section,
+            "pin depth",
+            "3/8\"",
+            "10 mm",
+            "Depth of shelf pin holes; in a partition no deeper than leaves 3 mm between holes from both sides.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule PinPitch { get; } =
+        new(Section, "pitch", "32 mm", "32 mm", "Spacing of shelf pin holes.", RowSource) { Shape = Rule.AboveZero };
+    public static Rule PinSetback { get; } =
+        new(
+            Section,
+            "row setback",
+            "37 mm",
+            "37 mm",
+            "From the front and back edge of the inside to the rows of pin holes.",
+            RowSource
+        );
+    public static Rule PinHoles { get; } =
+        new(
+            Section,
+            "holes",
+            "5",
+            "5",
+            "Holes in a row for each shelf; the middle one carries it as drawn.",
+            Rule.Practice
+        )
+        {
+            Shape = new CountShape(1, 60),
+        };
+
+    internal static IReadOnlyList<Rule> All { get; } =
+    [ShelfPlay, ShelfSetback, PinDiameter, PinDepth, PinPitch, PinSetback, PinHoles];
+}
