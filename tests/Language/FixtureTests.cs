@@ -27,22 +27,15 @@ public sealed class FixtureTests
     [MemberData(nameof(Pieces))]
     public void A_piece_written_from_the_page_alone_becomes_sound_parts(string recipe, string? shop)
     {
-        var built = Design.Build(Read(recipe), shop is null ? null : Read(shop), new DesignOptions([], null));
+        var built = Design.Build(
+            Shipped.Read(recipe, Folder),
+            shop is null ? null : Shipped.Read(shop, Folder),
+            new DesignOptions([], null)
+        );
 
         Assert.True(built.Errors.Count == 0, string.Join('\n', built.Errors.Select(e => $"{e.Place}: {e.Message}")));
         var parts = built.Value!.Parts;
         Assert.True(parts.Count > 5, $"{parts.Count} parts");
         Assert.All(parts, part => Assert.True(part.Solid.PieceCount == 1, $"{part.Name}: {part.Solid.PieceCount}"));
-    }
-
-    private static Mapping Read(string name)
-    {
-        var file = Assert.Single(
-            Shipped.FilesIn(Folder, name),
-            f => string.Equals(Path.GetFileName(f), name, StringComparison.Ordinal)
-        );
-        var read = RecipeReader.Read(name, File.ReadAllBytes(file));
-        Assert.Empty(read.Errors);
-        return Assert.IsType<Mapping>(read.Value);
     }
 }

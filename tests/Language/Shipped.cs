@@ -53,6 +53,15 @@ internal static class Shipped
     public static IEnumerable<string> FilesIn(string folder, string pattern) =>
         Directory.EnumerateFiles(Path.Combine(Root, folder), pattern).Order(StringComparer.Ordinal);
 
+    /// <summary>The tree of the one file of this name in some folders of the repository.</summary>
+    public static Mapping Read(string name, params IReadOnlyList<string> folders)
+    {
+        var file = Assert.Single(folders.SelectMany(folder => FilesIn(folder, name)));
+        var read = RecipeReader.Read(name, File.ReadAllBytes(file));
+        Assert.Empty(read.Errors);
+        return Assert.IsType<Mapping>(read.Value);
+    }
+
     private static string Root { get; } = FindRoot();
 
     private static string FindRoot()
