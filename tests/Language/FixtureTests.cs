@@ -1,5 +1,4 @@
 using Dryfit.Casework;
-using Dryfit.Recipe;
 
 namespace Dryfit.Language.Tests;
 

@@ -3,7 +3,6 @@ using Dryfit.Casework;
 using Dryfit.Findings;
 using Dryfit.Inspection;
 using Dryfit.Parameters;
-using Dryfit.Recipe;
 using Dryfit.Solids;
 
 namespace Dryfit.Language.Tests;
