@@ -7,10 +7,11 @@ public abstract record Cut;
 public sealed record BoxCut(Vec3 Min, Vec3 Max) : Cut;
 
 /// <summary>
-/// An outline (counter-clockwise, simple, may be non-convex) in the plane of <paramref name="Frame"/>'s U and V, swept
-/// along W from 0 to <paramref name="Height"/>: mitre, bevel, moulding, arch.
+/// An outline (simple, may be non-convex, with arcs and curves) in the plane of <paramref name="Frame"/>'s U and V, swept
+/// along W from 0 to <paramref name="Height"/>: mitre, bevel, moulding, arch. Its faces remember their side of the outline
+/// and the true round of an arc.
 /// </summary>
-public sealed record PrismCut(Frame Frame, IReadOnlyList<Vec2> Outline, double Height) : Cut;
+public sealed record PrismCut(Frame Frame, Profile Outline, double Height) : Cut;
 
 /// <summary>
 /// A round hole along W of <paramref name="Frame"/> from 0 to <paramref name="Depth"/>. The solid holds it as a regular

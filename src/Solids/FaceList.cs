@@ -6,6 +6,7 @@ namespace Dryfit.Solids;
 internal struct FaceRow
 {
     public int Cut;
+    public int Side;
     public int Surface;
     public Vec3 Normal;
     public int FirstTriangle;
@@ -32,7 +33,14 @@ internal sealed class FaceList(FaceRow[] rows, Surface[] surfaces) : IReadOnlyLi
             }
 
             ref var row = ref rows[index];
-            return known[index] = new(row.Cut, surfaces[row.Surface], row.Normal, row.FirstTriangle, row.TriangleCount);
+            return known[index] = new(
+                row.Cut,
+                surfaces[row.Surface],
+                row.Normal,
+                row.FirstTriangle,
+                row.TriangleCount,
+                row.Side
+            );
         }
     }
 

@@ -32,11 +32,11 @@ public sealed class Solid
     /// <summary>Whether the exact solid touches itself in an edge or a corner: nothing holds there.</summary>
     public bool TouchesItself { get; init; }
 
-    /// <summary>The blank it was made from.</summary>
-    internal Vec3 Size { get; init; }
+    /// <summary>Length, width and thickness of the blank it was made from.</summary>
+    public Vec3 Size { get; init; }
 
-    /// <summary>The cuts it was made with.</summary>
-    internal IReadOnlyList<Cut> Cuts { get; init; } = [];
+    /// <summary>The cuts it was made with, as given: <see cref="Face.Cut"/> counts in these.</summary>
+    public IReadOnlyList<Cut> Cuts { get; init; } = [];
 
     private Measuring.FacePatch[]? patches;
 
@@ -44,22 +44,12 @@ public sealed class Solid
     internal Measuring.FacePatch[] Patches => patches ??= Measuring.FacePatches.Of(this);
 }
 
-/// <summary>One face: all triangles of one flat of the solid, or one facet strip of a bore.</summary>
+/// <summary>One face: all triangles of one flat of the solid, or one facet strip of a round.</summary>
 /// <param name="Cut">Index of the cut that made it; -1 for the blank itself.</param>
 /// <param name="Surface">The true surface it lies on.</param>
-/// <param name="Normal">Outward unit normal of the flat (of the facet, on a bore).</param>
+/// <param name="Normal">Outward unit normal of the flat (of the facet, on a round).</param>
 /// <param name="FirstTriangle">Index of its first triangle.</param>
 /// <param name="TriangleCount">How many triangles it has.</param>
-public sealed record Face(int Cut, Surface Surface, Vec3 Normal, int FirstTriangle, int TriangleCount);
-
-/// <summary>The true surface of a face.</summary>
-public abstract record Surface;
-
-/// <summary>A flat.</summary>
-public sealed record PlaneSurface : Surface
-{
-    public static PlaneSurface Instance { get; } = new();
-}
-
-/// <summary>The wall of a bore: neighbouring facets with an equal surface are shaded as one round.</summary>
-public sealed record CylinderSurface(Vec3 AxisPoint, Vec3 AxisDirection, double Radius) : Surface;
+/// <param name="Side">Index of the side of that cut's <see cref="PrismCut.Outline"/> that it lies on; -1 for its ends and for
+/// all that no outline made. The faces of one cut in the order of their sides are its profile, swept.</param>
+public sealed record Face(int Cut, Surface Surface, Vec3 Normal, int FirstTriangle, int TriangleCount, int Side = -1);

@@ -49,7 +49,7 @@ internal static class PointCount
             _ => false,
         };
 
-    private static bool Holds(Frame frame, IReadOnlyList<Vec2> outline, double height, Vec3 p)
+    private static bool Holds(Frame frame, Profile outline, double height, Vec3 p)
     {
         var d = p - frame.Origin;
         var (x, y, z) = (Vec3.Dot(d, frame.U), Vec3.Dot(d, frame.V), Vec3.Dot(d, frame.W));

@@ -11,7 +11,7 @@ namespace Dryfit.Outputs.FrontView;
 /// <param name="NearestY">Depth of its nearest point; smaller is nearer.</param>
 /// <param name="FarthestY">Depth of its farthest point; the same on a flat square to the view.</param>
 /// <param name="Bounds">The box around its outline.</param>
-/// <param name="IsRound">True for the wall of a bore.</param>
+/// <param name="IsRound">True for the wall of a bore or another round.</param>
 internal sealed record FrontFace(
     int Part,
     IReadOnlyList<IReadOnlyList<Vec2>> Loops,

@@ -33,12 +33,12 @@ internal static class FrontFaces
                 continue;
             var corner = World(placed, solid.Triangles[face.FirstTriangle * 3]);
             object key =
-                face.Surface is CylinderSurface ? face.Surface
+                face.Surface is not PlaneSurface ? face.Surface
                 : towards > 1 - 1e-12 ? corner.Y
                 : f;
             if (!groups.TryGetValue(key, out var group))
             {
-                groups.Add(key, group = ([], face.Surface is CylinderSurface));
+                groups.Add(key, group = ([], face.Surface is not PlaneSurface));
                 order.Add(group);
             }
             for (var t = face.FirstTriangle; t < face.FirstTriangle + face.TriangleCount; t++)

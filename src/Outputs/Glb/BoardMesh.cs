@@ -5,7 +5,7 @@ namespace Dryfit.Outputs.Glb;
 
 /// <summary>
 /// A solid as corners with normals, in board coordinates. Flats have their own corners, so that edges stay hard; the
-/// facets of one bore share theirs and look towards its axis, so that it looks round.
+/// facets of one bore or arc share theirs and look as the true round does, so that it looks round.
 /// </summary>
 /// <param name="Corners">Place and unit normal of each corner.</param>
 /// <param name="Triangles">Three corners each, counter-clockwise from outside.</param>
@@ -20,8 +20,8 @@ internal sealed record BoardMesh(IReadOnlyList<(Vector3 Place, Vector3 Normal)> 
         for (var f = 0; f < solid.Faces.Count; f++)
         {
             var face = solid.Faces[f];
-            // A flat is a surface of its own; bores of equal surface are one.
-            var surface = face.Surface is CylinderSurface ? face.Surface : new Flat(f);
+            // A flat is a surface of its own; facets of an equal round are one.
+            var surface = face.Surface is PlaneSurface ? new Flat(f) : face.Surface;
             for (var t = face.FirstTriangle; t < face.FirstTriangle + face.TriangleCount; t++)
             {
                 if (Vanishes(3 * t))
@@ -51,22 +51,11 @@ internal sealed record BoardMesh(IReadOnlyList<(Vector3 Place, Vector3 Normal)> 
             {
                 corner = corners.Count;
                 shared.Add((surface, vertex), corner);
-                corners.Add((places[vertex], Normal(face, solid.Vertices[vertex])));
+                corners.Add((places[vertex], Unit(face.Surface.NormalAt(solid.Vertices[vertex], face.Normal))));
             }
 
             return corner;
         }
-    }
-
-    private static Vector3 Normal(Face face, Vec3 at)
-    {
-        if (face.Surface is not CylinderSurface round)
-            return Unit(face.Normal);
-        var fromAxis = at - round.AxisPoint;
-        var along = round.AxisDirection;
-        var radial = fromAxis - (along * (Vec3.Dot(fromAxis, along) / Vec3.Dot(along, along)));
-        var side = Vec3.Dot(radial, face.Normal);
-        return side == 0 ? Unit(face.Normal) : Unit(radial * Math.Sign(side));
     }
 
     private static Vector3 Unit(Vec3 d)
@@ -76,5 +65,8 @@ internal sealed record BoardMesh(IReadOnlyList<(Vector3 Place, Vector3 Normal)> 
         return new((float)(unit.X + 0), (float)(unit.Y + 0), (float)(unit.Z + 0));
     }
 
-    private sealed record Flat(int Face) : Surface;
+    private sealed record Flat(int Face) : Surface
+    {
+        public override Vec3 NormalAt(Vec3 point, Vec3 facet) => facet;
+    }
 }

@@ -40,6 +40,7 @@ internal static class LoneBoreWriter
                 new()
                 {
                     Cut = bore.Cut,
+                    Side = -1,
                     Surface = surfaces.Count - 1,
                     Normal = (frame.U * -x) - (frame.V * y),
                     FirstTriangle = first / 3,
@@ -115,6 +116,7 @@ internal static class LoneBoreWriter
             new()
             {
                 Cut = bore.Cut,
+                Side = -1,
                 Surface = 0,
                 Normal = normal,
                 FirstTriangle = first / 3,

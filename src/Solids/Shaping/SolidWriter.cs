@@ -137,11 +137,16 @@ internal sealed class SolidWriter(
             volumes.Add(volume);
             var firstTriangle = triangles.Count / 3;
             triangulator.Run(vertices, triangles);
+            var isThere = triangles.Count > 3 * firstTriangle;
+            var (side, surface) = isThere
+                ? WallOf(flat.Cut, normal, Middle(3 * firstTriangle, vertices), cuts)
+                : (-1, 0);
             rows.Add(
                 new()
                 {
                     Cut = flat.Cut,
-                    Surface = SurfaceOf(flat.Cut, normal, cuts),
+                    Side = side,
+                    Surface = surface,
                     Normal = normal,
                     FirstTriangle = firstTriangle,
                     TriangleCount = (triangles.Count / 3) - firstTriangle,
@@ -150,14 +155,32 @@ internal sealed class SolidWriter(
         }
     }
 
-    private int SurfaceOf(int cut, Vec3 normal, IReadOnlyList<Cut> cuts)
+    // Which side of its cut's outline a flat lies on, and the number of its true surface.
+    private (int Side, int Surface) WallOf(int cut, Vec3 normal, Vec3 point, IReadOnlyList<Cut> cuts)
     {
-        if (cut < 0 || cuts[cut] is not BoreCut bore || Math.Abs(Vec3.Dot(normal, bore.Frame.W)) > 0.5)
+        if (cut < 0)
         {
-            return 0;
+            return (-1, 0);
         }
 
-        var surface = new CylinderSurface(bore.Frame.Origin, bore.Frame.W, bore.Radius);
+        switch (cuts[cut])
+        {
+            case BoreCut bore when Math.Abs(Vec3.Dot(normal, bore.Frame.W)) < 0.5:
+                return (-1, NumberOf(new CylinderSurface(bore.Frame.Origin, bore.Frame.W, bore.Radius)));
+            case PrismCut prism when Walls.ChordAt(prism, point, normal) is var chord and >= 0:
+                var side = prism.Outline.SideOf(chord);
+                return (side, Walls.SurfaceOf(prism, side) is { } round ? NumberOf(round) : 0);
+            default:
+                return (-1, 0);
+        }
+    }
+
+    private Vec3 Middle(int triangle, Vec3[] vertices) =>
+        (vertices[triangles[triangle]] + vertices[triangles[triangle + 1]] + vertices[triangles[triangle + 2]])
+        * (1 / 3.0);
+
+    private int NumberOf(Surface surface)
+    {
         var known = surfaces.IndexOf(surface);
         if (known < 0)
         {
