@@ -18,15 +18,16 @@ public sealed class RandomParameterTests
 
     public static TheoryData<string> Recipes { get; } =
     [
-        .. Shipped.FilesIn("templates/starters", "*.dryfit.yaml").Select(f => Path.GetFileName(f)),
-        .. Shipped.FilesIn("tests/Language/Fixtures", "*.dryfit.yaml").Select(f => Path.GetFileName(f)),
+        .. Shipped
+            .RecipeFolders.SelectMany(folder => Shipped.FilesIn(folder, "*.dryfit.yaml"))
+            .Select(f => Path.GetFileName(f)),
     ];
 
     [Theory]
     [MemberData(nameof(Recipes))]
     public void Within_its_ranges_a_recipe_becomes_sound_parts_or_says_why_not(string file)
     {
-        var recipe = Shipped.Read(file, "templates/starters", "tests/Language/Fixtures");
+        var recipe = Shipped.Read(file, [.. Shipped.RecipeFolders]);
         var (draws, built) = (Draws, 0);
         for (var seed = 0; seed < draws; seed++)
         {

@@ -12,6 +12,15 @@ internal static class Shipped
     /// <summary>Set to 1, the files are written anew instead of compared.</summary>
     private const string Switch = "DRYFIT_UPDATE";
 
+    private static readonly string Root = FindRoot();
+
+    /// <summary>Where small pieces stand that show one word each, with their drawings.</summary>
+    public const string Words = "templates/reference/words";
+
+    /// <summary>Every folder with recipes that must build as they stand.</summary>
+    public static IReadOnlyList<string> RecipeFolders { get; } =
+    ["templates/starters", Words, "tests/Language/Fixtures"];
+
     public static string RecipeSchema { get; } = JsonSchemaWriter.Write(RecipeWord.Shape);
 
     public static string ShopSchema { get; } = JsonSchemaWriter.Write(ShopFile.Shape);
@@ -21,6 +30,7 @@ internal static class Shipped
             RecipeWord.Shape,
             "The recipe, word by word",
             "A recipe is a text file ending in `.dryfit.yaml` that says what is particular about a piece; what the trade does by habit comes from the [shop file](shop.md). This page is written from the same source as the checker and the editors' schema (`templates/schema/recipe.schema.json`).",
+            [.. FilesIn(Words, "*.dryfit.yaml").Select(PieceName)],
             ReferenceChapters.Lengths,
             ReferenceChapters.Formulas,
             NamesChapter.Text,
@@ -31,7 +41,8 @@ internal static class Shipped
         ReferencePage.Write(
             ShopFile.Shape,
             "The shop file, rule by rule",
-            "A shop file holds the shop's own habits and facts, shared by all [recipes](recipe.md). Every rule that is left out keeps its default, and without a shop file all of them do. [Lengths](recipe.md#lengths) are written as in recipes."
+            "A shop file holds the shop's own habits and facts, shared by all [recipes](recipe.md). Every rule that is left out keeps its default, and without a shop file all of them do. [Lengths](recipe.md#lengths) are written as in recipes.",
+            []
         );
 
     /// <summary>Compares a file of the repository with what it should hold, or writes it where that is asked for.</summary>
@@ -50,6 +61,9 @@ internal static class Shipped
         );
     }
 
+    /// <summary>The file's name without its ending: <c>doors--glazed</c>.</summary>
+    public static string PieceName(string file) => Path.GetFileName(file)[..^".dryfit.yaml".Length];
+
     public static IEnumerable<string> FilesIn(string folder, string pattern) =>
         Directory.EnumerateFiles(Path.Combine(Root, folder), pattern).Order(StringComparer.Ordinal);
 
@@ -61,8 +75,6 @@ internal static class Shipped
         Assert.Empty(read.Errors);
         return Assert.IsType<Mapping>(read.Value);
     }
-
-    private static string Root { get; } = FindRoot();
 
     private static string FindRoot()
     {

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Dryfit.Casework;
 using Dryfit.Inspection;
 using Dryfit.Measure;
+using Dryfit.Outputs.FrontView;
 using Dryfit.Parameters.Tests;
 using Dryfit.Recipe;
 using Json.Schema;
@@ -23,6 +24,20 @@ public sealed class ShippedFilesTests
         Shipped.Hold("templates/reference/findings.md", FindingsPage.Write());
         Shipped.Hold("templates/shop/inches.dryfit-shop.yaml", ShopFileText.Write(LengthUnit.Inch));
         Shipped.Hold("templates/shop/millimetres.dryfit-shop.yaml", ShopFileText.Write(LengthUnit.Millimetre));
+    }
+
+    [Fact]
+    public void Every_small_piece_shows_a_word_and_its_drawing_is_up_to_date()
+    {
+        foreach (var file in Shipped.FilesIn(Shipped.Words, "*.dryfit.yaml"))
+        {
+            var name = Shipped.PieceName(file);
+            Assert.Contains($"<a id=\"{name.Split("--")[0]}\"></a>", Shipped.RecipePage, StringComparison.Ordinal);
+            var built = Design.Build(Shipped.Read(Path.GetFileName(file), Shipped.Words), null, DesignOptions.Plain);
+            Assert.True(built.Errors.Count == 0, $"{name}: {string.Join(' ', built.Errors.Select(e => e.Message))}");
+            var drawing = FrontSvg.Figure(built.Value!, Inspector.Inspect(built.Value!), 150, 100, out _, out _);
+            Shipped.Hold($"{Shipped.Words}/{name}.svg", drawing);
+        }
     }
 
     [Fact]

@@ -8,9 +8,22 @@ public sealed class ReferencePageTests
         SampleShapes.Root,
         "The recipe",
         "What a recipe may say.",
+        ["region", "region--open"],
         ReferenceChapters.Lengths,
         ReferenceChapters.Formulas
     );
+
+    [Fact]
+    public void Drawings_named_for_a_word_stand_under_it_each_with_its_recipe()
+    {
+        var word = Page[Page.IndexOf("## region\n", StringComparison.Ordinal)..];
+        var drawings = word[..word.IndexOf("| key |", StringComparison.Ordinal)];
+
+        Assert.Contains("![region, from the front](words/region.svg)", drawings, StringComparison.Ordinal);
+        Assert.Contains("](words/region--open.svg)", drawings, StringComparison.Ordinal);
+        Assert.Contains("](words/region--open.dryfit.yaml)", drawings, StringComparison.Ordinal);
+        Assert.Equal(2, Page.Split("](words/region").Length / 2);
+    }
 
     [Fact]
     public void The_page_leads_from_its_contents_to_every_chapter_and_word()

@@ -45,6 +45,8 @@ public static class FrontSvg
         (scale, overall) = (chosen.Name, drawing.OverallSize);
         var height = Math.Min(mostHeightMm, drawing.HeightAt(chosen));
         using var svg = new SvgWriter(mostWidthMm, height, Title(piece), Description(chosen));
+        // Paper of its own: a reader of pages may have a dark one.
+        svg.Rect(new(0, 0, mostWidthMm, height), ("fill", Ink.White));
         if (!drawing.IsEmpty)
             drawing.Draw(svg, new(0, 0, mostWidthMm, height), chosen);
         return svg.Finish();

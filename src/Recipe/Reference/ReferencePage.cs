@@ -10,8 +10,16 @@ public static class ReferencePage
     /// <param name="root">The whole recipe.</param>
     /// <param name="title">The page's heading.</param>
     /// <param name="opening">What stands below it: a sentence or two.</param>
+    /// <param name="pieces">Small pieces that show a word, drawn beside the page in <c>words</c>: each named by the
+    /// word's anchor, two hyphens and a turn of it after that where one word has several (<c>doors--glazed</c>).</param>
     /// <param name="chapters">Chapters in Markdown that stand before the words, each beginning with its own heading (<c>##</c>).</param>
-    public static string Write(RecordShape root, string title, string opening, params IReadOnlyList<string> chapters)
+    public static string Write(
+        RecordShape root,
+        string title,
+        string opening,
+        IReadOnlyList<string> pieces,
+        params IReadOnlyList<string> chapters
+    )
     {
         var definitions = new Definitions(root);
         var page = new StringBuilder();
@@ -20,7 +28,7 @@ public static class ReferencePage
         foreach (var chapter in chapters)
             page.Append('\n').Append(chapter.ReplaceLineEndings("\n").Trim()).Append('\n');
         foreach (var word in definitions.All)
-            WriteWord(page, word, definitions);
+            WriteWord(page, word, definitions, pieces);
         return page.ToString();
     }
 
@@ -35,7 +43,12 @@ public static class ReferencePage
             page.Append(CultureInfo.InvariantCulture, $"- [{word.Name}](#{definitions.Slug(word)})\n");
     }
 
-    private static void WriteWord(StringBuilder page, RecordShape word, Definitions definitions)
+    private static void WriteWord(
+        StringBuilder page,
+        RecordShape word,
+        Definitions definitions,
+        IReadOnlyList<string> pieces
+    )
     {
         page.Append(
             CultureInfo.InvariantCulture,
@@ -45,6 +58,11 @@ public static class ReferencePage
             page.Append(
                 CultureInfo.InvariantCulture,
                 $"```yaml\n{word.Example.ReplaceLineEndings("\n").TrimEnd()}\n```\n\n"
+            );
+        foreach (var piece in pieces.Where(p => Shows(p, definitions.Slug(word))))
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"![{piece.Replace("--", ", ", StringComparison.Ordinal).Replace('-', ' ')}, from the front](words/{piece}.svg)\n\n[The recipe of this drawing](words/{piece}.dryfit.yaml)\n\n"
             );
         page.Append("| key | holds | meaning | left out |\n|---|---|---|---|\n");
         foreach (var field in word.Fields)
@@ -56,6 +74,10 @@ public static class ReferencePage
             );
         }
     }
+
+    /// <summary>Whether a piece is named for the word with this anchor.</summary>
+    public static bool Shows(string piece, string anchor) =>
+        string.Equals(piece.Split("--")[0], anchor, StringComparison.Ordinal);
 
     private static string Holds(Shape shape, Definitions definitions) =>
         shape switch
