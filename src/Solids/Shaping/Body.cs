@@ -55,6 +55,22 @@ internal struct Bounds
             MaxZ = double.NegativeInfinity,
         };
 
+    public static Box Around(ReadOnlySpan<Vec3> points)
+    {
+        if (points.Length == 0)
+        {
+            return default;
+        }
+
+        var bounds = Empty;
+        foreach (var point in points)
+        {
+            bounds.Include(point);
+        }
+
+        return bounds.ToBox();
+    }
+
     public readonly Box ToBox() => new(new(MinX, MinY, MinZ), new(MaxX, MaxY, MaxZ));
 
     public readonly bool IsEmpty => MinX > MaxX || MinY > MaxY || MinZ > MaxZ;

@@ -1,5 +1,6 @@
 using Dryfit.Solids.Exact;
 using Dryfit.Solids.Measuring;
+using Dryfit.Solids.Shaping.Square;
 
 namespace Dryfit.Solids.Shaping;
 
@@ -20,6 +21,7 @@ internal sealed class Workshop
     private readonly LoopFinder loops;
     private readonly FaceFinder faces;
     private readonly SolidWriter writer;
+    private readonly SquareShaper square;
     private readonly LoneBoreFinder lone = new();
     private readonly Store<LoneBore> none = new();
 
@@ -31,6 +33,7 @@ internal sealed class Workshop
         edges = new(planes, points, bodies, lines);
         loops = new(points, lines, edges.Edges);
         faces = new(planes, edges.Edges, loops);
+        square = new(points);
         writer = new(planes, points, edges.Edges, loops, faces);
     }
 
@@ -42,9 +45,14 @@ internal sealed class Workshop
         var reach = Math.Max(Reach.Of(size), Reach.Of(cuts));
         CutCheck.Check(cuts, reach);
         CutCheck.CheckOutlines(cuts);
+        lone.Find(size, cuts, reach * 1e-9);
+        if (square.Shape(size, cuts, lone.Rest, lone.Lone) is { } solid)
+        {
+            return solid;
+        }
+
         Start(reach);
         bodies.AddBlank(size, null);
-        lone.Find(size, cuts, reach * 1e-9);
         foreach (var i in lone.Rest)
         {
             bodies.AddCut(cuts[i], i, null);
