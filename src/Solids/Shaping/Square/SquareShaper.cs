@@ -160,6 +160,7 @@ internal sealed class SquareShaper
                 new()
                 {
                     Cut = flat.Cut,
+                    Side = -1,
                     Surface = 0,
                     Normal = new(sign * plane.Nx, sign * plane.Ny, sign * plane.Nz),
                     FirstTriangle = firstTriangle,
