@@ -89,11 +89,12 @@ internal sealed class PartDraft
     public void Sweep(
         CutKind kind,
         Axis along,
-        IReadOnlyList<(Length A, Length B)> outline,
+        IReadOnlyList<OutlineCorner> outline,
         Length from,
         Length to,
-        string? joint = null
-    ) => _cuts.Add(new OutlineCut(NextId(kind), kind, joint, along, outline, from, to));
+        string? joint = null,
+        string? called = null
+    ) => _cuts.Add(new OutlineCut(NextId(kind), kind, joint, along, outline, from, to) { Called = called });
 
     private string NextId(CutKind kind) => $"{Slug.Of(Spoken.Of(kind))}-{_cuts.Count(c => c.Kind == kind) + 1}";
 }

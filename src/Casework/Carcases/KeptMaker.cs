@@ -52,7 +52,7 @@ internal sealed class KeptMaker(PieceBuilder piece, GroupDraft group, Material m
         var (zero, up, off) = (Length.Zero, body.Length.Length, Length.Abs(foot - top));
         if (foot == top)
             return;
-        (Length, Length)[] wedge =
+        OutlineCorner[] wedge =
             top < foot ? [(zero, zero), (up, zero), (up, off)] : [(zero, zero), (up, zero), (zero, off)];
         body.Sweep(CutKind.Bevel, Axis.Z, wedge, zero, body.Thickness.Length);
     }
@@ -63,7 +63,7 @@ internal sealed class KeptMaker(PieceBuilder piece, GroupDraft group, Material m
         if (left == right)
             return;
         var (zero, across) = (Length.Zero, body.Width.Length);
-        (Length, Length)[] wedge =
+        OutlineCorner[] wedge =
             right > left
                 ? [(right, zero), (right, across), (left, across)]
                 : [(right, zero), (left, zero), (left, across)];

@@ -16,6 +16,9 @@ public enum JointKind
     StubTenon,
     Dowel,
 
+    /// <summary>Two ends cut at an angle and glued; the seam runs through the corner.</summary>
+    Mitre,
+
     /// <summary>Face to face, held by screws.</summary>
     Screwed,
 

@@ -19,6 +19,33 @@ public enum CutKind
     Notch,
     Bevel,
 
+    /// <summary>An end cut at an angle, to meet another cut at its own.</summary>
+    Mitre,
+
+    /// <summary>A face that leans in towards one end.</summary>
+    Taper,
+
+    /// <summary>A hollow along an edge, as under an apron.</summary>
+    Arch,
+
+    /// <summary>A corner taken off straight.</summary>
+    Chamfer,
+
+    /// <summary>A corner rounded over.</summary>
+    RoundedEdge,
+
+    /// <summary>A corner hollowed out.</summary>
+    Cove,
+
+    /// <summary>Any other shape run along an edge: ogee, bead, a profile of the maker's own.</summary>
+    Moulding,
+
+    /// <summary>A shape sawn out of a board: the curve of a bracket.</summary>
+    SawnShape,
+
+    /// <summary>What is turned off a square blank on the lathe.</summary>
+    Turning,
+
     /// <summary>The inside of a kept carcase, which was never cut by us but is not there.</summary>
     Hollow,
 
@@ -52,8 +79,9 @@ public sealed record RoundCut(
 ) : PartCut(Id, Kind, Joint);
 
 /// <summary>
-/// An outline swept straight through: bevels, tapers, arches. The outline lies square to <paramref name="Along"/>, its
-/// first coordinate along the next board axis in the order x, y, z, x; its second along the one after.
+/// An outline swept straight through: bevels, tapers, mitres, arches, mouldings. The outline lies square to
+/// <paramref name="Along"/>, its first coordinate along the next board axis in the order x, y, z, x; its second along the
+/// one after.
 /// </summary>
 /// <param name="Outline">Corners counter-clockwise seen against the sweep, in board coordinates of those two axes.</param>
 /// <param name="From">Where the sweep starts on its axis.</param>
@@ -63,7 +91,19 @@ public sealed record OutlineCut(
     CutKind Kind,
     string? Joint,
     Axis Along,
-    IReadOnlyList<(Length A, Length B)> Outline,
+    IReadOnlyList<OutlineCorner> Outline,
     Length From,
     Length To
-) : PartCut(Id, Kind, Joint);
+) : PartCut(Id, Kind, Joint)
+{
+    /// <summary>What the shape is called, with its size: "ogee 1/2"; null where the kind says it.</summary>
+    public string? Called { get; init; }
+
+    public bool Equals(OutlineCut? other) =>
+        other is not null
+        && base.Equals(other)
+        && (Along, From, To, Called) == (other.Along, other.From, other.To, other.Called)
+        && Outline.SequenceEqual(other.Outline);
+
+    public override int GetHashCode() => HashCode.Combine(base.GetHashCode(), Along, From, To, Outline.Count);
+}

@@ -75,17 +75,24 @@ internal sealed class BoardShape : IEquatable<BoardShape>
 
     private static string Written(OutlineCut cut, TurnedBoard board, Extent blank)
     {
-        var (first, second) = OutlineAxes(cut.Along);
-        var corners = cut.Outline.Select(c => board.Of(default(Point).With(first, c.A).With(second, c.B))).ToList();
+        var (first, second) = CutOutlines.AxesOf(cut.Along);
         var ends = board.Of(
             new Extent(default(Point).With(cut.Along, cut.From), default(Point).With(cut.Along, cut.To))
         );
         var along = board.Of(Directions.Along(cut.Along, 1)).Axis();
-        (first, second) = OutlineAxes(along);
-        var outline = corners.Select(p => (A: p[first], B: p[second])).ToList();
-        if (TwiceArea(outline).Sign < 0)
-            outline.Reverse();
-        var start = outline.IndexOf(outline.Min());
+        var (turnedFirst, turnedSecond) = CutOutlines.AxesOf(along);
+        var outline = CutOutlines.CounterClockwise(
+            CutOutlines.Carried(
+                cut.Outline,
+                (a, b) =>
+                {
+                    var at = board.Of(default(Point).With(first, a).With(second, b));
+                    return (at[turnedFirst], at[turnedSecond]);
+                }
+            )
+        );
+        var least = outline.MinBy(corner => (corner.A, corner.B));
+        var start = outline.TakeWhile(corner => corner != least).Count();
         return Line(
             "outline",
             along,
@@ -93,21 +100,6 @@ internal sealed class BoardShape : IEquatable<BoardShape>
             Length.Min(ends.Max[along], blank.Max[along]),
             string.Join(' ', outline.Skip(start).Concat(outline.Take(start)))
         );
-    }
-
-    private static (Axis First, Axis Second) OutlineAxes(Axis along) =>
-        ((Axis)(((int)along + 1) % 3), (Axis)(((int)along + 2) % 3));
-
-    private static Rational TwiceArea(List<(Length A, Length B)> outline)
-    {
-        var twice = Rational.Zero;
-        for (var i = 0; i < outline.Count; i++)
-        {
-            var (p, q) = (outline[i], outline[(i + 1) % outline.Count]);
-            twice += (p.A.Millimetres * q.B.Millimetres) - (q.A.Millimetres * p.B.Millimetres);
-        }
-
-        return twice;
     }
 
     private static string Line(params object[] words)

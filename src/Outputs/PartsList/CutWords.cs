@@ -39,7 +39,7 @@ internal sealed class CutWords(Part part, LengthFormat format)
         {
             SquareCut square => Square(square),
             RoundCut round => $"{HoleKind(round)}; {Centre(round)}",
-            OutlineCut outline => Outline(outline),
+            OutlineCut outline => new OutlineWords(part, Say).Of(outline),
             _ => Words.Of(cut.Kind),
         };
 
@@ -128,16 +128,6 @@ internal sealed class CutWords(Part part, LengthFormat format)
         var isFar = at.Min() > size / 2;
         var from = isFar ? at.Select(a => size - a).Order() : at.AsEnumerable();
         return $"{string.Join(", ", from.Select(Say))} from the {Side(Directions.Along(axis, isFar ? 1 : -1))}";
-    }
-
-    private string Outline(OutlineCut cut)
-    {
-        var corners = cut.Outline.Select(c => $"({Say(c.A)}; {Say(c.B)})");
-        var run =
-            cut.From <= Length.Zero && cut.To >= _blank.Max[cut.Along]
-                ? BoardWords.Whole(cut.Along)
-                : $"{Say(cut.From)} to {Say(cut.To)} from the {Side(Directions.Along(cut.Along, -1))}";
-        return $"{Words.Of(cut.Kind)}, {run}, outline {string.Join(' ', corners)}";
     }
 
     private string Side(Direction board) => BoardWords.Side(part.Place, board);

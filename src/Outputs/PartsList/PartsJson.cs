@@ -139,8 +139,8 @@ public sealed class PartsJson
         Mm("startMm", cut.From);
         Mm("endMm", cut.To);
         _json.WriteStartArray("cornersMm");
-        foreach (var (a, b) in cut.Outline)
-            WriteInOneLine(a, b);
+        foreach (var corner in cut.Outline)
+            WriteInOneLine(corner.A, corner.B);
         _json.WriteEndArray();
     }
 

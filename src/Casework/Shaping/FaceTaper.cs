@@ -1,0 +1,35 @@
+using Dryfit.Casework.Building;
+using Dryfit.Findings;
+using Dryfit.Measure;
+
+namespace Dryfit.Casework.Shaping;
+
+/// <summary>A face that leans in towards one end, straight from where the taper begins.</summary>
+internal static class FaceTaper
+{
+    /// <param name="face">The face that leans in, as a direction of the piece.</param>
+    /// <param name="towards">The end towards which the part gets thinner.</param>
+    /// <param name="length">How long the tapered stretch is, from that end.</param>
+    /// <param name="by">How much is taken off the face at that end.</param>
+    public static void Cut(PartDraft part, Direction face, Direction towards, Length length, Length by)
+    {
+        if (by <= Length.Zero)
+            return;
+        if (by >= part.Extent.Size(face.Axis()) || length <= Length.Zero)
+            throw new CannotBuildException(
+                new InputError(
+                    $"The taper leaves nothing of the {part.Name} at its end.",
+                    part.Source,
+                    "a taper to something that is left, and room for it"
+                )
+            );
+        Swept.Cut(
+            part,
+            CutKind.Taper,
+            Swept.Corner(part.Extent, face, towards),
+            towards.Opposite(),
+            face.Opposite(),
+            [(Length.Zero, Length.Zero), (length, Length.Zero), (Length.Zero, by)]
+        );
+    }
+}
