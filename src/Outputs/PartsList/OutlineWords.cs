@@ -48,7 +48,7 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
     private string Taper(Taken wedge, string run) =>
         $"taper on the {Side(wedge.Side)}, {say(wedge.Off)} off at the {Side(wedge.End)}, over {say(wedge.Run)}; {run}";
 
-    private string Name(OutlineCut cut) => cut.Called ?? Words.Of(cut.Kind);
+    private static string Name(OutlineCut cut) => cut.Called ?? Words.Of(cut.Kind);
 
     private string Run(OutlineCut cut) =>
         cut.From <= Length.Zero && cut.To >= _blank.Max[cut.Along]

@@ -2,7 +2,6 @@ using Dryfit.Casework.Building;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
-using Dryfit.Solids;
 
 namespace Dryfit.Casework.Tests.Shaping;
 

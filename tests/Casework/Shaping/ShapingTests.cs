@@ -1,6 +1,5 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Shaping;
-using Dryfit.Measure;
 using static Dryfit.Casework.Tests.Shaping.ShapedBoard;
 
 namespace Dryfit.Casework.Tests.Shaping;
