@@ -34,7 +34,7 @@ public static class Design
             shapeErrors.AddRange(ShapeCheck.Check(shop, ShopFile.Shape));
         scope = new Scope(UnitOf(recipe));
         ParameterSection.Bind(recipe["parameters"] as Mapping, options.Settings, scope);
-        foreach (var unknown in NameCheck.Check(recipe))
+        foreach (var unknown in NameCheck.Check(recipe, shop))
             scope.Report(unknown);
         if (shapeErrors.Count > 0)
         {
@@ -64,7 +64,8 @@ public static class Design
         var measured = sections.Measured();
         var cut = sections.Cut();
         var materials = sections.Materials();
-        var piece = new PieceBuilder(scope, rules, materials, cut);
+        var families = new Families(rules, recipe["hardware"] as Mapping);
+        var piece = new PieceBuilder(scope, rules, materials, cut) { Families = families };
         var bodies = new Bodies(piece, measured, recipe);
         measured.Know([.. bodies.All.Select(b => b.Name)]);
         bodies.DefineNames();
@@ -76,7 +77,7 @@ public static class Design
         if (!cut.IsEmpty)
         {
             // The maker's phrases are read against the names of the piece as reckoned.
-            var reckoned = new PieceBuilder(scope, rules, materials, new AsCut());
+            var reckoned = new PieceBuilder(scope, rules, materials, new AsCut()) { Families = families };
             Construct(reckoned, recipe, bodies, measured);
             cut.Know([.. NamesOf(reckoned)]);
         }

@@ -31,6 +31,7 @@ internal sealed class PieceBuilder
         Shop = shop;
         Materials = materials;
         AsCut = asCut;
+        Families = new Families(shop, chosen: null);
     }
 
     public Scope Scope { get; }
@@ -40,6 +41,9 @@ internal sealed class PieceBuilder
     public Materials Materials { get; }
 
     public AsCut AsCut { get; }
+
+    /// <summary>Which hardware is meant where it is asked for.</summary>
+    public Families Families { get; init; }
 
     public IReadOnlyList<GroupDraft> Groups => _groups;
 
@@ -165,6 +169,18 @@ internal sealed class PieceBuilder
     {
         var fitting = new Hardware($"fitting-{_hardware.Count + 1}", kind, [.. ties.Select(t => t.Id)], at, count);
         _hardware.Add(fitting);
+        return fitting;
+    }
+
+    /// <summary>Fits hardware of a family, under the words it is asked for by, with what it carries.</summary>
+    /// <param name="size">What is said of it besides its name: "16 in"; null for nothing.</param>
+    public Hardware Fit(HardwareFamily family, string? size, Point at, int count, params IReadOnlyList<PartDraft> ties)
+    {
+        var fitting = Fit(size is null ? family.Called : $"{family.Called} {size}", at, count, ties) with
+        {
+            LoadKg = family.LoadKg,
+        };
+        _hardware[^1] = fitting;
         return fitting;
     }
 

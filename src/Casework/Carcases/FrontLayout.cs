@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Drawers;
 using Dryfit.Casework.Fronts;
 using Dryfit.Measure;
 using Dryfit.Parameters;

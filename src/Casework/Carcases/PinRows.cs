@@ -12,8 +12,9 @@ internal static class PinRows
     public static void Bore(PieceBuilder piece, Cell bay, PartDraft shelf, Length undersideZ)
     {
         var shop = piece.Shop;
-        var diameter = shop.Length(ShelfRules.PinDiameter).Length;
-        var depth = shop.Length(ShelfRules.PinDepth).Length;
+        var pin = piece.Families.ShelfPin(said: null, shelf.Source);
+        var diameter = pin.Length(ShelfRules.PinDiameter).Length;
+        var depth = pin.Length(ShelfRules.PinDepth).Length;
         var pitch = shop.Length(ShelfRules.PinPitch).Length;
         var setback = shop.Length(ShelfRules.PinSetback).Length;
         var holes = shop.Count(ShelfRules.PinHoles);
@@ -33,7 +34,7 @@ internal static class PinRows
                         BoreOnce(upright, new(x, y, z), into, diameter, DepthIn(upright, depth), fitting);
                 }
             }
-            piece.Fit("shelf pin", new(x, rows[0], pinZ), 2, shelf, upright);
+            piece.Fit(pin, null, new(x, rows[0], pinZ), 2, shelf, upright);
         }
     }
 

@@ -42,6 +42,9 @@ internal sealed record DoorPlan
     /// <summary>Hinges for each door; null: by height and weight.</summary>
     public required int? Hinges { get; init; }
 
+    /// <summary>What kind of hinge, by the figures of its maker's sheet.</summary>
+    public required HardwareFamily Hinge { get; init; }
+
     /// <summary>The material of a slab's bands; null for none.</summary>
     public required Material? Edging { get; init; }
 
@@ -68,6 +71,7 @@ internal sealed record DoorPlan
             );
         var materials = new FrontMaterials(piece, said, value.Place);
         var material = materials.Named("material", "fronts") ?? site.Material;
+        var fit = new FrontFit(piece, site, said, spoken[3]);
         var rail = said?.LengthOrNull("rails", "rail") ?? piece.Shop.Length(DoorRules.DoorRail, "rail");
         return new DoorPlan
         {
@@ -76,7 +80,7 @@ internal sealed record DoorPlan
             Hinged = (said?.Text("hinged") ?? spoken[2]) is "right" or "hinged right"
                 ? Direction.Right
                 : Direction.Left,
-            Fit = new FrontFit(piece, site, said, spoken[3]),
+            Fit = fit,
             PairGap = said?.LengthOrNull("pair gap") ?? piece.Shop.Length(GapRules.PairGap, "pair gap"),
             Material = material,
             Stile = said?.LengthOrNull("stiles", "stile") ?? piece.Shop.Length(DoorRules.DoorStile, "stile"),
@@ -89,6 +93,11 @@ internal sealed record DoorPlan
                 _ => material,
             },
             Hinges = said is not null && said.Has("hinges") ? said.Count("hinges") : null,
+            Hinge = piece.Families.Hinge(
+                said?.Text("hinge"),
+                said?.PlaceOf("hinge") ?? value.Place,
+                site.IsFramed && fit.Hang == Hang.Inset ? HardwareKinds.ButtHinge : HardwareKinds.CupHinge
+            ),
             Edging = kind == DoorKind.Slab ? materials.Edging(material) : null,
             Place = value.Place,
         };

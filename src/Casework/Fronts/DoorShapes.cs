@@ -1,3 +1,4 @@
+using Dryfit.Casework.Words;
 using Dryfit.Recipe;
 
 namespace Dryfit.Casework.Fronts;
@@ -75,6 +76,12 @@ internal static class DoorShapes
                         new CountShape(2, 12),
                         "Hinges for each door.",
                         Default: "by the height and weight of the door"
+                    ),
+                    new(
+                        "hinge",
+                        HardwareWord.Hinge,
+                        "Which hinges: cup or butt by the house rules, or a family of the shop file by its name.",
+                        Default: "the recipe's hinges, else butt hinges on inset doors in a face frame and cup hinges on all others"
                     ),
                     FrontShapes.Edging("a slab"),
                 ]

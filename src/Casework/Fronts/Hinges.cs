@@ -16,21 +16,47 @@ internal static class Hinges
         var onFrame = post != upright;
         var count = leaf.Plan.Hinges ?? HingeCount.For(piece, leaf, unit);
         var heights = Heights(piece, unit.Extent.Height, count);
-        if (onFrame && leaf.Plan.Fit.Hang == Casework.Hang.Inset)
+        Refuse(site, leaf);
+        if (leaf.Plan.Hinge.Kind == HardwareKinds.ButtHinge)
         {
             foreach (var z in heights)
-                piece.Fit("butt hinge", OnEdge(leaf, unit, unit.Extent.Min.Y, z), 1, unit.HingeMember, post);
+                piece.Fit(leaf.Plan.Hinge, null, OnEdge(leaf, unit, unit.Extent.Min.Y, z), 1, unit.HingeMember, post);
             return;
         }
         var reckoned = Heights(piece, leaf.ReckonedHeight.Length, count);
         for (var n = 0; n < count; n++)
         {
             var fitting = piece.NextFittingId;
-            var cup = CupHinge.BoreDoor(piece, leaf, unit, heights[n], fitting);
+            var cup = CupHinge.BoreDoor(leaf, unit, heights[n], fitting);
             if (!onFrame)
-                CupHinge.BoreSide(piece, site, leaf, post, leaf.BottomZ + reckoned[n], fitting);
-            piece.Fit(CupHinge.Name(piece, leaf), cup, 1, unit.HingeMember, post);
+                CupHinge.BoreSide(site, leaf, post, leaf.BottomZ + reckoned[n], fitting);
+            piece.Fit(CupHinge.Name(leaf), cup, 1, unit.HingeMember, post);
         }
+    }
+
+    private static void Refuse(FrontSite site, Leaf leaf)
+    {
+        var hinge = leaf.Plan.Hinge;
+        if (leaf.Plan.Fit.Hang == Casework.Hang.Inset)
+            return;
+        if (hinge.Kind == HardwareKinds.ButtHinge)
+            throw NoRoom.Of(
+                $"The {leaf.Group.Name} lies in front of its opening: butt hinges sit on edges that face each other.",
+                leaf.Source,
+                "`hinge: cup`, or an inset door"
+            );
+        var overlay = (
+            leaf.Hinged == Direction.Left
+                ? site.Opening.Clear.Min.X - leaf.HingeX
+                : leaf.HingeX - site.Opening.Clear.Max.X
+        );
+        var (least, most) = (hinge.LengthOrNull("least overlay"), hinge.LengthOrNull("most overlay"));
+        if (overlay < least?.Length || overlay > most?.Length)
+            throw NoRoom.Of(
+                $"The {leaf.Group.Name} laps {NoRoom.Show(overlay)} over the edge of its opening: the {hinge.Called} cannot be set to that.",
+                leaf.Source,
+                $"an overlay on the hinge side{(least is null ? "" : $" from {NoRoom.Show(least.Length)}")}{(most is null ? "" : $" to {NoRoom.Show(most.Length)}")}, or another hinge"
+            );
     }
 
     private static Point OnEdge(Leaf leaf, DoorUnit unit, Length y, Length z) =>

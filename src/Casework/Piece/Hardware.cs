@@ -1,3 +1,5 @@
+using Dryfit.Measure;
+
 namespace Dryfit.Casework;
 
 /// <summary>A thing that is bought and fitted: hinge, slide, shelf pin, dowel, screw.</summary>
@@ -6,4 +8,8 @@ namespace Dryfit.Casework;
 /// <param name="Ties">Ids of the parts it holds together, the moving one first where one moves.</param>
 /// <param name="At">Where it sits.</param>
 /// <param name="Count">How many of them sit there together (the screws of one joint, say).</param>
-public sealed record Hardware(string Id, string Kind, IReadOnlyList<string> Ties, Point At, int Count = 1);
+public sealed record Hardware(string Id, string Kind, IReadOnlyList<string> Ties, Point At, int Count = 1)
+{
+    /// <summary>Kilograms that a pair of them carries by its maker's sheet; null where that is not known.</summary>
+    public Rational? LoadKg { get; init; }
+}

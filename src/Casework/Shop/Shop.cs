@@ -55,8 +55,27 @@ public sealed class Shop
     /// <summary>A rule that is one of some words.</summary>
     public string Choice(Rule rule) => Written(rule)?.Text ?? DefaultOf(rule);
 
+    /// <summary>The family of a kind by its name in the shop file, or the house's usual for null; null where there is none.</summary>
+    public HardwareFamily? Family(HardwareKind kind, string? name) =>
+        name is null ? new HardwareFamily(this, kind, null, null)
+        : Families(kind)?[name] is Mapping said ? new HardwareFamily(this, kind, name, said)
+        : null;
+
+    /// <summary>The names of all families of a kind, in the order of the shop file.</summary>
+    public IReadOnlyList<string> FamilyNames(HardwareKind kind) =>
+        [.. Families(kind)?.Entries.Select(entry => entry.Key) ?? []];
+
+    internal Figure FamilyLength(Scalar written, string name, string rule) =>
+        Figure.Given(name, _fileScope.Length(written, name).Length, new RuleOrigin(rule, written.Place));
+
+    internal int FamilyCount(Scalar written) => _fileScope.Count(written);
+
+    internal Rational FamilyNumber(Scalar written) => _fileScope.Number(written, "number").Number;
+
     /// <summary>How dowels are asked for, by their size.</summary>
     public string DowelText => $"{Write(JointRules.DowelDiameter)} x {Write(JointRules.DowelLength)}";
+
+    private Mapping? Families(HardwareKind kind) => (_file?["hardware"] as Mapping)?[kind.Section] as Mapping;
 
     private string Write(Rule rule) => LengthFormat.For(_recipeUnit).WriteWithUnit(Length(rule).Length);
 

@@ -31,6 +31,15 @@ public static class ShopFileText
                     $"#   # {rule.Doc} ({rule.Source})\n#   {rule.Key}: {Quoted(inches ? rule.Inch : rule.Metric)}\n"
                 );
         }
+        text.Append("\n# hardware:\n");
+        text.Append(
+            "#   # Families by the figures on their makers' sheets, each under a name of your choosing; recipes ask for it.\n"
+        );
+        foreach (var kind in HardwareKinds.InOrder)
+        {
+            foreach (var line in kind.Shape.Example.TrimEnd().Split('\n'))
+                text.Append($"#   {line}\n");
+        }
         return text.ToString();
     }
 

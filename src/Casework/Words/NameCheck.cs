@@ -7,13 +7,16 @@ namespace Dryfit.Casework.Words;
 internal static class NameCheck
 {
     /// <param name="recipe">The tree; where it does not fit its shape, nothing is looked at.</param>
-    public static IEnumerable<InputError> Check(Mapping recipe)
+    /// <param name="shop">The shop file, which names families of hardware; null where there is none.</param>
+    public static IEnumerable<InputError> Check(Mapping recipe, Mapping? shop)
     {
         var known = new Dictionary<string, List<string>>(StringComparer.Ordinal)
         {
             ["material"] = Keys(recipe, "materials"),
             ["carcase"] = [.. Keys(recipe, "carcases"), .. Keys(recipe, "kept")],
         };
+        foreach (var (of, kinds) in HardwareWord.Named)
+            known[of] = [.. kinds.SelectMany(kind => Keys(shop?["hardware"] as Mapping, kind.Section))];
         foreach (var (name, shape) in ShapeWalk.Values(recipe, RecipeWord.Shape))
         {
             if (shape is NameShape { Of: var of } && known.TryGetValue(of, out var names) && !names.Contains(name.Text))
@@ -25,10 +28,12 @@ internal static class NameCheck
         new(
             $"There is no {of} called '{name.Text}'.",
             name.Place,
-            known.Count == 0 ? $"the name of a {of}; the recipe has none" : $"one of {string.Join(", ", known)}",
+            known.Count == 0
+                ? $"the name of a {of}; the {(HardwareWord.Named.ContainsKey(of) ? "shop file" : "recipe")} has none"
+                : $"one of {string.Join(", ", known)}",
             NearestWord.To(name.Text, known)
         );
 
-    private static List<string> Keys(Mapping recipe, string section) =>
-        (recipe[section] as Mapping)?.Entries.Select(entry => entry.Key).ToList() ?? [];
+    private static List<string> Keys(Mapping? within, string section) =>
+        (within?[section] as Mapping)?.Entries.Select(entry => entry.Key).ToList() ?? [];
 }

@@ -52,6 +52,12 @@ public static class RecipeWord
                     ),
                     new("materials", MaterialWord.Shape, "What it is made of.", Required: true),
                     new("carcases", CarcaseWord.Shape, "The boxes it is made of.", Required: true),
+                    new(
+                        "hardware",
+                        HardwareWord.Word,
+                        "Which hinges, slides and fittings are used.",
+                        Default: "by the house rules"
+                    ),
                     new("kept", KeptWord.Shape, "Old carcases that stay."),
                     new("as cut", OverruleWords.CutShape, "The maker's own numbers for parts that are cut already."),
                     new("as measured", OverruleWords.MeasuredShape, "What was measured of what stands already."),

@@ -1,5 +1,6 @@
 using System.Text;
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Drawers;
 using Dryfit.Casework.Fronts;
 using Dryfit.Findings;
 using Dryfit.Measure;

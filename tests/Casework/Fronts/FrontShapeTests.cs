@@ -1,3 +1,4 @@
+using Dryfit.Casework.Drawers;
 using Dryfit.Casework.Fronts;
 using Dryfit.Recipe;
 using static Dryfit.Casework.Tests.Fronts.FrontBench;

@@ -11,9 +11,14 @@ public static class AllRules
         .. FaceFrameRules.All,
         .. DoorRules.All,
         .. HingeRules.All,
+        .. ButtHingeRules.All,
+        .. PullRules.All,
+        .. KnobRules.All,
         .. DrawerRules.All,
+        .. UnderSlideRules.All,
         .. ShelfRules.All,
         .. StandRules.All,
         .. CarcaseRules.All,
+        .. ConnectorRules.All,
     ];
 }

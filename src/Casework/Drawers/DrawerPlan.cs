@@ -1,9 +1,10 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
-namespace Dryfit.Casework.Fronts;
+namespace Dryfit.Casework.Drawers;
 
 /// <summary>A drawer as the recipe asks for it, habits filled in, before any size is worked out.</summary>
 internal sealed record DrawerPlan
@@ -18,6 +19,9 @@ internal sealed record DrawerPlan
 
     /// <summary>Null: by the opening.</summary>
     public required Figure? BoxHeight { get; init; }
+
+    /// <summary>Its slides, by the figures of their maker's sheet.</summary>
+    public required HardwareFamily Slide { get; init; }
 
     /// <summary>Null: the longest that goes in.</summary>
     public required Figure? SlideLength { get; init; }
@@ -41,6 +45,7 @@ internal sealed record DrawerPlan
             Box = box,
             Bottom = materials.Named("bottom", "bottoms", "backs") ?? box,
             BoxHeight = said?.LengthOrNull("box height"),
+            Slide = piece.Families.Slide(said?.Text("slides"), said?.PlaceOf("slides") ?? place),
             SlideLength = said?.LengthOrNull("slide length"),
             Edging = materials.Edging(front),
             Place = place,

@@ -1,7 +1,8 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts;
 using Dryfit.Parameters;
 
-namespace Dryfit.Casework.Fronts;
+namespace Dryfit.Casework.Drawers;
 
 /// <summary>The bottom of a drawer box, loose in a groove of all four walls; its grain runs from side to side.</summary>
 internal static class DrawerBottom
@@ -21,7 +22,7 @@ internal static class DrawerBottom
         var length = (sizes.Width - wall - wall + depth + depth - play - play).As("bottom length");
         var width = (sizes.Length - wall - wall + depth + depth - play - play).As("bottom width");
         var own = piece.SizesAsCut(group, "bottom", Role.DrawerBottom, length, width, plan.Bottom.Thickness);
-        var z = sizes.BottomZ + piece.Shop.Length(DrawerRules.DrawerBottomUp).Length;
+        var z = sizes.BottomZ + sizes.Run.BottomUp.Length;
         var (left, right) = (walls.Left.Extent.Max.X, walls.Right.Extent.Min.X);
         var (front, back) = (walls.Front.Extent.Max.Y, walls.Back.Extent.Min.Y);
         var bottom = piece.Board(

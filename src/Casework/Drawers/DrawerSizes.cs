@@ -1,9 +1,10 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 
-namespace Dryfit.Casework.Fronts;
+namespace Dryfit.Casework.Drawers;
 
 /// <summary>
 /// The outside of a drawer box: as wide as the opening less the room of its slides, as high as the opening less the room
@@ -20,8 +21,8 @@ internal sealed record DrawerSizes
 
     public required Figure Slide { get; init; }
 
-    /// <summary>Room of one slide, each side of the box.</summary>
-    public required Figure Clearance { get; init; }
+    /// <summary>What its slides ask for.</summary>
+    public required DrawerRun Run { get; init; }
 
     /// <summary>Where the box begins: on the back of the front.</summary>
     public required Length FrontY { get; init; }
@@ -37,19 +38,19 @@ internal sealed record DrawerSizes
     public static DrawerSizes Of(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group)
     {
         var own = piece.AsCut.ForUnit(group.Name);
-        var clearance = piece.Shop.Length(DrawerRules.SlideClearance);
-        var below = piece.Shop.Length(DrawerRules.DrawerBelow, "room under the box");
+        var run = DrawerRun.Of(piece, plan, plan.Box.Thickness.As("side thickness"));
+        var below = run.Below;
         var clear = site.Opening.Clear;
-        var slide = SlideFor(piece, site, plan, group);
-        var width = (site.Width - clearance - clearance).As("box width");
+        var slide = SlideFor(piece, site, plan, run, group);
+        var width = (site.Width - run.Taken).As("box width");
         NoRoom.Unless(width.Length > Dryfit.Measure.Length.Zero, $"box of the {group.Name}", site, plan.Place);
         return new DrawerSizes
         {
             Width = own?.Width ?? width,
-            Height = own?.Height ?? plan.BoxHeight ?? HeightFor(piece, site, plan, group, below),
+            Height = own?.Height ?? plan.BoxHeight ?? HeightFor(piece, site, plan, group, run),
             Length = own?.Length ?? slide.As("box length"),
             Slide = slide,
-            Clearance = clearance,
+            Run = run,
             FrontY = plan.Fit.BackY(piece, plan.Front.Thickness),
             BottomZ = clear.Min.Z + below.Length,
             MiddleX = (clear.Min.X + clear.Max.X) / 2,
@@ -57,10 +58,15 @@ internal sealed record DrawerSizes
         };
     }
 
-    private static Figure HeightFor(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group, Figure below)
+    private static Figure HeightFor(
+        PieceBuilder piece,
+        FrontSite site,
+        DrawerPlan plan,
+        GroupDraft group,
+        DrawerRun run
+    )
     {
-        var above = piece.Shop.Length(DrawerRules.DrawerAbove, "room over the box");
-        var height = (site.Height - below - above)
+        var height = (site.Height - run.Below - run.Above)
             .As("room for the box")
             .FloorTo(piece.Shop.Length(DrawerRules.DrawerHeightStep).Length)
             .As("box height");
@@ -68,7 +74,7 @@ internal sealed record DrawerSizes
         return height;
     }
 
-    private static Figure SlideFor(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group)
+    private static Figure SlideFor(PieceBuilder piece, FrontSite site, DrawerPlan plan, DrawerRun run, GroupDraft group)
     {
         var room = site.InsideDepth;
         if (site.InsideFrontY > site.FaceY)
@@ -77,14 +83,13 @@ internal sealed record DrawerSizes
             room -= plan.Front.Thickness.As("front thickness");
         else
             room += piece.Shop.Length(GapRules.BumperGap, "gap behind the front");
-        room -= piece.Shop.Length(DrawerRules.SlideBehind, "room behind the drawer");
-        var step = piece.Shop.Length(DrawerRules.SlideStep).Length;
+        room -= run.Behind;
         room = room.As("room for the slides");
-        var slide = plan.SlideLength ?? room.FloorTo(step).As("slide length");
-        if (slide.Length > room.Length || slide.Length <= Dryfit.Measure.Length.Zero)
+        var slide = plan.SlideLength ?? run.LongestIn(room)?.As("slide length");
+        if (slide is null || slide.Length > room.Length || slide.Length <= Dryfit.Measure.Length.Zero)
             throw NoRoom.Of(
                 $"No slide for the {group.Name}: {NoRoom.Show(room.Length)} are left behind its front"
-                    + (plan.SlideLength is null ? $", and the shortest is {NoRoom.Show(step)}." : "."),
+                    + (plan.SlideLength is null ? $", and the shortest is {NoRoom.Show(run.Shortest)}." : "."),
                 plan.Place,
                 "a deeper carcase, or shorter slides"
             );

@@ -1,10 +1,11 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Joinery;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
-namespace Dryfit.Casework.Fronts;
+namespace Dryfit.Casework.Drawers;
 
 /// <summary>The word <c>drawer</c>: a box on slides with an applied front.</summary>
 internal static class DrawerWord
@@ -40,7 +41,7 @@ internal static class DrawerWord
             face.Extent.Min,
             plan.Fit.Wanted,
             [],
-            FitOf(piece, sizes, box, runs)
+            FitOf(sizes, box, runs)
         );
         piece.Add(front);
         return front;
@@ -71,20 +72,16 @@ internal static class DrawerWord
         );
     }
 
-    private static DrawerFit FitOf(
-        PieceBuilder piece,
-        DrawerSizes sizes,
-        DrawerBox box,
-        (PartDraft Left, PartDraft Right) runs
-    )
+    private static DrawerFit FitOf(DrawerSizes sizes, DrawerBox box, (PartDraft Left, PartDraft Right) runs)
     {
-        var clearance = sizes.Clearance.Length;
+        var run = sizes.Run;
+        var clearance = run.Clearance.Length;
         return new DrawerFit(
             [.. box.Parts.Select(p => p.Id)],
-            (clearance, clearance + piece.Shop.Length(DrawerRules.SlideClearanceOver).Length),
-            piece.Shop.Length(DrawerRules.DrawerAbove).Length,
-            piece.Shop.Length(DrawerRules.DrawerBelow).Length,
-            piece.Shop.Length(DrawerRules.SlideBehind).Length,
+            (clearance, clearance + run.ClearanceOver.Length),
+            run.Above.Length,
+            run.Below.Length,
+            run.Behind.Length,
             sizes.Slide.Length,
             (runs.Left.Id, runs.Right.Id)
         );

@@ -1,8 +1,9 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 
-namespace Dryfit.Casework.Fronts;
+namespace Dryfit.Casework.Drawers;
 
 /// <summary>
 /// The box of a drawer: sides over the whole length with rabbets that take the box front and the back, a bottom loose in a
@@ -29,7 +30,7 @@ internal sealed record DrawerBox
         var side = thickness.As("side thickness");
         var joint = piece.Shop.Length(DrawerRules.DrawerJointDepth, "joint depth");
         var across = (sizes.Width - side - side + joint + joint).As("box front length");
-        Refuse(piece, group, plan, sizes, across, joint);
+        Refuse(group, plan, sizes, across, joint);
 
         var left = SizesOf("left side", Role.DrawerSide, sizes.Length);
         var right = SizesOf("right side", Role.DrawerSide, sizes.Length);
@@ -94,14 +95,7 @@ internal sealed record DrawerBox
         }
     }
 
-    private static void Refuse(
-        PieceBuilder piece,
-        GroupDraft group,
-        DrawerPlan plan,
-        DrawerSizes sizes,
-        Figure across,
-        Figure joint
-    )
+    private static void Refuse(GroupDraft group, DrawerPlan plan, DrawerSizes sizes, Figure across, Figure joint)
     {
         if (across.Length <= joint.Length * 2)
             throw NoRoom.Of(
@@ -115,7 +109,7 @@ internal sealed record DrawerBox
                 sizes.Source,
                 "a thicker material for the box, or a lesser `joint depth` in the shop file"
             );
-        var up = piece.Shop.Length(DrawerRules.DrawerBottomUp).Length;
+        var up = sizes.Run.BottomUp.Length;
         if (sizes.Height.Length <= up + plan.Bottom.Thickness.Length)
             throw NoRoom.Of(
                 $"The box of the {group.Name} would be {NoRoom.Show(sizes.Height.Length)} high: that leaves no room over its bottom.",

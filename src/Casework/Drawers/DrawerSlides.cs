@@ -1,9 +1,10 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Joinery;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 
-namespace Dryfit.Casework.Fronts;
+namespace Dryfit.Casework.Drawers;
 
 /// <summary>
 /// The side slides of a drawer and what they are fixed to: the upright itself, or a packer on it where a face frame
@@ -25,9 +26,19 @@ internal static class DrawerSlides
     {
         var left = RunFor(Direction.Left, site.InsideLeft, site.HingeLeft);
         var right = RunFor(Direction.Right, site.InsideRight, site.HingeRight);
-        var kind = $"side slide {LengthFormat.For(piece.Scope.Unit).WriteWithUnit(sizes.Slide.Length)}";
-        piece.Fit(kind, Meeting.Centre(box.Left.Extent, Direction.Left), 1, box.Left, left);
-        piece.Fit(kind, Meeting.Centre(box.Right.Extent, Direction.Right), 1, box.Right, right);
+        var size = LengthFormat.For(piece.Scope.Unit).WriteWithUnit(sizes.Slide.Length);
+        foreach (
+            var (side, wall, run) in new[] { (Direction.Left, box.Left, left), (Direction.Right, box.Right, right) }
+        )
+        {
+            var at = Meeting.Centre(wall.Extent, side);
+            if (sizes.Run.IsUnder)
+                at = at.With(Axis.Z, wall.Extent.Min.Z);
+            var fitting = piece.NextFittingId;
+            piece.Fit(sizes.Run.Slide, size, at, 1, wall, run);
+            if (sizes.Run.IsUnder)
+                LetPast(piece, sizes, box, side, fitting);
+        }
         return (left, right);
 
         PartDraft RunFor(Direction side, PartDraft upright, PartDraft frame)
@@ -57,9 +68,9 @@ internal static class DrawerSlides
                     new TradeOrigin("between parts that stand already")
                 )
                 .As("packer thickness");
-            // In the middle of the box, but within its own opening.
+            // In the middle of the box, or low where the slides lie under it, but within its own opening.
             var clear = site.Opening.Clear;
-            var z = sizes.BottomZ + ((sizes.Height.Length - width.Length) / 2);
+            var z = sizes.Run.IsUnder ? clear.Min.Z : sizes.BottomZ + ((sizes.Height.Length - width.Length) / 2);
             z = Length.Max(clear.Min.Z, Length.Min(z, clear.Max.Z - width.Length));
             var x = side == Direction.Left ? site.Opening.Clear.Min.X - gap : site.Opening.Clear.Max.X;
             var packer = piece.Board(
@@ -80,5 +91,46 @@ internal static class DrawerSlides
                 piece.Join(JointKind.Butt, frame, packer, Direction.Front, glued: false);
             return packer;
         }
+    }
+
+    /// <summary>
+    /// An under slide passes below the back of the box, which is notched for it where it reaches down so far, and holds it
+    /// by a hook.
+    /// </summary>
+    private static void LetPast(PieceBuilder piece, DrawerSizes sizes, DrawerBox box, Direction side, string fitting)
+    {
+        var slide = sizes.Run.Slide;
+        var wall = side == Direction.Left ? box.Left : box.Right;
+        var inside = wall.Extent.Side(side.Opposite());
+        var inward = side.Opposite();
+        var underside = sizes.BottomZ + sizes.Run.BottomUp.Length;
+        var up = slide.Length(UnderSlideRules.HookUp).Length;
+        var hole = slide.Length(UnderSlideRules.HookHole).Length;
+        if (box.Bottom.Thickness.Length + (hole / 2) > up)
+            throw NoRoom.Of(
+                $"The {box.Bottom.Name} is {NoRoom.Show(box.Bottom.Thickness.Length)} thick: the hook of the {slide.Called} would go into it.",
+                sizes.Source,
+                $"a bottom no thicker than {NoRoom.Show(up - (hole / 2))}, or `slides: side`"
+            );
+        if (box.Back.Extent.Min.Z < underside)
+        {
+            var notch = slide.Length(UnderSlideRules.Notch).Length;
+            box.Back.CutAway(
+                CutKind.Notch,
+                box.Back.Extent.With(side, inside)
+                    .With(inward, inside + (notch * inward.Sign()))
+                    .With(Direction.Up, underside),
+                fitting
+            );
+        }
+        var hook = new Point(inside, box.Back.Extent.Max.Y, underside + up);
+        box.Back.Bore(
+            CutKind.Bore,
+            hook.Moved(inward, slide.Length(UnderSlideRules.HookIn).Length),
+            Direction.Front,
+            hole,
+            slide.Length(UnderSlideRules.HookDepth).Length,
+            fitting
+        );
     }
 }

@@ -1,6 +1,8 @@
+using Dryfit.Casework.Fronts;
+using Dryfit.Casework.Words;
 using Dryfit.Recipe;
 
-namespace Dryfit.Casework.Fronts;
+namespace Dryfit.Casework.Drawers;
 
 /// <summary>What the recipe may say of a drawer.</summary>
 internal static class DrawerShapes
@@ -42,7 +44,12 @@ internal static class DrawerShapes
                         "Height of the box.",
                         Default: "the opening less the shop's room above and below, rounded down"
                     ),
-                    new("slides", new ChoiceShape("side"), "Where the slides sit.", Default: "side"),
+                    new(
+                        "slides",
+                        HardwareWord.Slide,
+                        "Its slides: side or under by the house rules, or a family of the shop file by its name.",
+                        Default: "the recipe's slides, else side"
+                    ),
                     new(
                         "slide length",
                         new LengthShape(LengthSign.AboveZero),
