@@ -55,11 +55,41 @@ internal static class SolidCuts
             Unit(Directions.Along(second, 1)),
             Unit(Directions.Along(along, 1))
         );
-        return new PrismCut(
-            frame,
-            [.. cut.Outline.Select(p => new Vec2(grid.ToUnits(p.A), grid.ToUnits(p.B)))],
-            grid.ToUnits(cut.To - cut.From)
-        );
+        return new PrismCut(frame, Outline(cut.Outline, grid), grid.ToUnits(cut.To - cut.From));
+    }
+
+    private static Profile Outline(IReadOnlyList<OutlineCorner> corners, Grid grid)
+    {
+        var pencil = Profile.From(grid.ToUnits(corners[0].A), grid.ToUnits(corners[0].B));
+        for (var n = 0; n < corners.Count; n++)
+        {
+            var (corner, next) = (corners[n], corners[(n + 1) % corners.Count]);
+            var to = new Vec2(grid.ToUnits(next.A), grid.ToUnits(next.B));
+            pencil = corner.Arc is { } arc
+                ? pencil.ArcAround(
+                    // A centre is no corner: it need not lie on the grid.
+                    new Vec2(
+                        (arc.A.Millimetres * grid.UnitsPerMm).ToDouble(),
+                        (arc.B.Millimetres * grid.UnitsPerMm).ToDouble()
+                    ),
+                    to,
+                    arc.Clockwise ? Bend.Right : Bend.Left,
+                    Chords(corner, next, arc)
+                )
+                : pencil.LineTo(to);
+        }
+        return pencil.Close();
+    }
+
+    /// <summary>Stretches that stand for an arc: none of them lies further off it than this.</summary>
+    private const double OffTheRoundMm = 0.05;
+
+    private static int Chords(OutlineCorner from, OutlineCorner to, OutlineArc arc)
+    {
+        var (a, b) = ((from.A - arc.A).ToMillimetres(), (from.B - arc.B).ToMillimetres());
+        var radius = Math.Sqrt((a * a) + (b * b));
+        var widest = 2 * Math.Acos(Math.Max(0.5, 1 - (OffTheRoundMm / radius)));
+        return Math.Clamp((int)Math.Ceiling(CutOutlines.AngleOf(from, to, arc) / widest), 4, 96);
     }
 
     private static Axis NextAxis(Axis axis) => (Axis)(((int)axis + 1) % 3);

@@ -23,17 +23,20 @@ internal static class ShapedEdge
             throw Refuse(part, shape, "is deeper than the part is thick");
         if (shape.In > part.Extent.Size(edge.Axis()))
             throw Refuse(part, shape, "reaches right across the part");
-        Swept.Cut(
-            part,
-            shape.Kind,
-            Swept.Corner(part.Extent, edge, face),
-            edge.Opposite(),
-            face.Opposite(),
-            shape.Outline,
-            stretch,
-            joint,
-            shape.Called
-        );
+        foreach (var outline in shape.Outlines)
+        {
+            Swept.Cut(
+                part,
+                shape.Kind,
+                Swept.Corner(part.Extent, edge, face),
+                edge.Opposite(),
+                face.Opposite(),
+                outline,
+                stretch,
+                joint,
+                shape.Called
+            );
+        }
     }
 
     private static CannotBuildException Refuse(PartDraft part, EdgeShape shape, string why) =>

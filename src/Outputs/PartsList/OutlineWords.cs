@@ -20,21 +20,61 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
             or CutKind.Cove
             or CutKind.Moulding when OpenSides(cut) is [var one, var other] =>
                 $"{Name(cut)} where {Side(one)} and {Side(other)} meet, " + Run(cut),
+            CutKind.Arch when Arch(cut) is { } arch => arch,
             _ => Corners(cut),
         };
 
-    /// <summary>A wedge off a corner of the board: the axis that it runs along furthest in the order of the board's own.</summary>
-    private Taken? Wedge(OutlineCut cut)
+    /// <summary>An arch along a side of the board: how wide, how high, and from where.</summary>
+    private string? Arch(OutlineCut cut)
     {
-        if (cut.Outline.Count != 3 || OpenSides(cut) is not [var one, var other])
+        if (cut.Outline is not [var one, var other] || (one.Arc ?? other.Arc) is not { } arc)
             return null;
         var (a, b) = CutOutlines.AxesOf(cut.Along);
-        var onA = Spread(cut.Outline.Select(corner => corner.A));
-        var onB = Spread(cut.Outline.Select(corner => corner.B));
-        var lengthwise = one.Axis() == Axis.X || (other.Axis() != Axis.X && one.Axis() == Axis.Y) ? one : other;
-        var side = lengthwise == one ? other : one;
-        return new(lengthwise, side, lengthwise.Axis() == a ? onA : onB, side.Axis() == b ? onB : onA);
+        var runsOnA = one.B == other.B;
+        if (!runsOnA && one.A != other.A)
+            return null;
+        var (run, into) = runsOnA ? (a, b) : (b, a);
+        var (from, to) = runsOnA ? (one.A, other.A) : (one.B, other.B);
+        var chord = runsOnA ? one.B : one.A;
+        var span = Length.Abs(to - from).ToMillimetres();
+        var off = Length.Abs((runsOnA ? arc.B : arc.A) - chord).ToMillimetres();
+        var steps = Math.Round((Math.Sqrt((span * span / 4) + (off * off)) - off) * StepsPerMm);
+        var rise = Length.FromMillimetres(new Rational((long)steps, StepsPerMm));
+        var edge = Directions.Along(into, chord <= Length.Zero ? -1 : 1);
+        var start = Directions.Along(run, -1);
+        return $"arch in the {Side(edge)}, {say(Length.Abs(to - from))} wide, rising {say(rise)}, "
+            + $"{say(Length.Min(from, to))} from the {Side(start)}; {Run(cut)}";
     }
+
+    /// <summary>What is told of an arch is rounded to 1/640 mm: the step of all lengths in halves of 1/64 in and in 0.1 mm.</summary>
+    private const int StepsPerMm = 640;
+
+    /// <summary>A wedge off a corner of the board; its end is the side that lies further along the board.</summary>
+    private Taken? Wedge(OutlineCut cut)
+    {
+        if (cut.Outline.Count != 3)
+            return null;
+        var (a, b) = CutOutlines.AxesOf(cut.Along);
+        foreach (var corner in cut.Outline)
+        {
+            var onA = cut.Outline.Where(other => other.B == corner.B && other != corner).ToList();
+            var onB = cut.Outline.Where(other => other.A == corner.A && other != corner).ToList();
+            if (onA is not [var alongA] || onB is not [var alongB])
+                continue;
+            if (SideAt(a, corner.A) is not { } sideA || SideAt(b, corner.B) is not { } sideB)
+                return null;
+            var (runA, runB) = (Length.Abs(alongA.A - corner.A), Length.Abs(alongB.B - corner.B));
+            return a == Axis.X || (b != Axis.X && a == Axis.Y)
+                ? new(sideA, sideB, runA, runB)
+                : new(sideB, sideA, runB, runA);
+        }
+        return null;
+    }
+
+    private Direction? SideAt(Axis axis, Length at) =>
+        at <= Length.Zero ? Directions.Along(axis, -1)
+        : at >= _blank.Max[axis] ? Directions.Along(axis, 1)
+        : null;
 
     private string Mitre(Taken wedge)
     {
@@ -74,12 +114,6 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
                 sides.Add(Directions.Along(axis, 1));
         }
         return sides.Count == 2 && sides[0].Axis() != sides[1].Axis() ? sides : [];
-    }
-
-    private static Length Spread(IEnumerable<Length> along)
-    {
-        var all = along.ToList();
-        return all.Max() - all.Min();
     }
 
     private string Side(Direction board) => BoardWords.Side(part.Place, board);

@@ -142,6 +142,21 @@ public sealed class PartsJson
         foreach (var corner in cut.Outline)
             WriteInOneLine(corner.A, corner.B);
         _json.WriteEndArray();
+        if (cut.Outline.All(corner => corner.Arc is null))
+            return;
+        _json.WriteStartArray("arcs");
+        for (var n = 0; n < cut.Outline.Count; n++)
+        {
+            if (cut.Outline[n].Arc is not { } arc)
+                continue;
+            _json.WriteStartObject();
+            _json.WriteNumber("corner", n);
+            _json.WritePropertyName("centreMm");
+            WriteInOneLine(arc.A, arc.B);
+            _json.WriteBoolean("clockwise", arc.Clockwise);
+            _json.WriteEndObject();
+        }
+        _json.WriteEndArray();
     }
 
     private void Write(Part part, int turnDegrees)

@@ -67,6 +67,16 @@ internal sealed class ShapedBoard
         }
     }
 
+    /// <summary>The same with rounds truly round.</summary>
+    public double TrueVolumeMm3
+    {
+        get
+        {
+            var grid = new Grid(640);
+            return grid.ToCubicMm(Solids.Round.Volume(new Board(Draft).Build(grid)));
+        }
+    }
+
     public static Length Mm(Rational mm) => Length.FromMillimetres(mm);
 
     private static Figure Size(int mm) => Figure.Given("size", Mm(mm), new TradeOrigin("the test"));

@@ -97,6 +97,65 @@ public sealed class ShapingTests
         Assert.Equal(Whole - (12.5 * 250), board.VolumeMm3, 1e-6);
     }
 
+    /// <summary>Radius or size, what the shape takes of a metre of edge with its rounds true (by hand), how far it may be off.</summary>
+    public static TheoryData<string, double> Shapes =>
+        new()
+        {
+            // A square less a quarter disc; a quarter disc; a square's half, since its two quarters even out.
+            { "round", (12 * 12) - (Math.PI * 12 * 12 / 4) },
+            { "cove", Math.PI * 12 * 12 / 4 },
+            { "ogee", (6 * 6 * 2) + ((6 * 6) - (Math.PI * 6 * 6 / 4)) - ((6 * 6) - (Math.PI * 6 * 6 / 4)) },
+            // Two spandrels of a half disc of radius 6 and a quirk of 3 x 6.
+            { "bead", (12 * 6) - (Math.PI * 6 * 6 / 2) + (3 * 6) },
+        };
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void A_round_shape_takes_what_its_circles_say(string name, double areaMm2)
+    {
+        var shape = name switch
+        {
+            "round" => EdgeShape.Round(Mm(12), name),
+            "cove" => EdgeShape.Cove(Mm(12), name),
+            "ogee" => EdgeShape.Ogee(Mm(12), name),
+            _ => EdgeShape.Bead(Mm(12), name),
+        };
+        foreach (var edge in (Direction[])[Direction.Up, Direction.Down])
+        {
+            var board = Of(400, 60, 20, Direction.Right, Direction.Front);
+            ShapedEdge.Cut(board.Draft, edge, Direction.Front, shape);
+            // The circle is told by chords that lie no more than 0.05 mm off it, some 19 mm of it.
+            Assert.Equal(Whole - (areaMm2 * 400), board.VolumeMm3, 400 * 19 * 0.05);
+            Assert.Equal(Whole - (areaMm2 * 400), board.TrueVolumeMm3, 1e-3);
+        }
+    }
+
+    [Fact]
+    public void An_arch_takes_a_segment_of_its_circle()
+    {
+        var board = Of(400, 60, 20, Direction.Right, Direction.Front);
+        EdgeArch.Cut(board.Draft, Direction.Down, Direction.Front, Mm(40), Mm(40), Mm(360));
+        // Span 320, rise 40: radius (160 x 160 + 40 x 40) / 80 = 340; half the angle has the sine 160 / 340.
+        var half = Math.Asin(160.0 / 340);
+        var segment = 340 * 340 * (half - (Math.Sin(half) * Math.Cos(half)));
+        Assert.Equal(Whole - (segment * 20), board.TrueVolumeMm3, 0.1);
+        Assert.Equal(Whole - (segment * 20), board.VolumeMm3, 320 * 20 * 0.05);
+    }
+
+    [Fact]
+    public void An_arch_is_no_more_than_half_a_circle()
+    {
+        var board = Of(400, 60, 20, Direction.Right, Direction.Front);
+        var tooSteep = Assert.Throws<CannotBuildException>(() =>
+            EdgeArch.Cut(board.Draft, Direction.Down, Direction.Front, Mm(51), Mm(100), Mm(200))
+        );
+        Assert.Equal("The arch in the board is no part of a circle.", tooSteep.Message);
+        var tooHigh = Assert.Throws<CannotBuildException>(() =>
+            EdgeArch.Cut(board.Draft, Direction.Down, Direction.Front, Mm(60), Mm(100), Mm(300))
+        );
+        Assert.Equal("The arch in the board leaves nothing of it.", tooHigh.Message);
+    }
+
     [Fact]
     public void What_leaves_nothing_is_refused()
     {

@@ -51,6 +51,7 @@ public class Parts_as_json
                         Bench.Mm(0),
                         Bench.Mm(600)
                     ),
+                    Arch(),
                 ],
             }
         );
@@ -109,6 +110,58 @@ public class Parts_as_json
     [Fact]
     public void The_same_piece_gives_the_same_bytes() =>
         Assert.Equal(PartsJson.Write(Shelves().Build()).Bytes.Span, PartsJson.Write(Shelves().Build()).Bytes.Span);
+
+    [Fact]
+    public void Cuts_that_are_not_square_are_told_as_they_are_set_out()
+    {
+        var (zero, end) = (Bench.Mm(0), Bench.Mm(600));
+        OutlineCut[] cuts =
+        [
+            // The left end at 45 degrees through the thickness of 18: the show face (z = 18) is the long one.
+            Cut(CutKind.Mitre, Axis.Y, [(zero, zero), (Bench.Mm(18), zero), (zero, Bench.Mm(18))], 285),
+            Cut(CutKind.Taper, Axis.Z, [(end, zero), (end, Bench.Mm(30)), (Bench.Mm(200), zero)], 18),
+            Cut(
+                CutKind.Chamfer,
+                Axis.X,
+                [(zero, Bench.Mm(18)), (Bench.Mm(3), Bench.Mm(18)), (zero, Bench.Mm(15))],
+                600
+            ) with
+            {
+                Called = "chamfer 3",
+            },
+            Arch(),
+        ];
+        var bench = Shelves();
+        bench.Replace(bench.Parts[0], bench.Parts[0] with { Cuts = cuts });
+        var told = Fits(bench.Build()).GetProperty("rows")[0].GetProperty("cuts");
+        Assert.Equal(
+            [
+                "mitre on the left end, 45 degrees; the reverse face comes out 18 shorter",
+                "taper on the front edge, 30 off at the right end, over 400; full thickness",
+                "chamfer 3 where front edge and show face meet, full length",
+                "arch in the front edge, 320 wide, rising 40, 140 from the left end; full thickness",
+            ],
+            told.EnumerateArray().Select(cut => cut.GetProperty("text").GetString())
+        );
+
+        static OutlineCut Cut(CutKind kind, Axis along, OutlineCorner[] outline, int to) =>
+            new($"{kind}-1", kind, null, along, outline, Length.Zero, Bench.Mm(to));
+    }
+
+    /// <summary>Span 320 and rise 40: the radius is 340, the centre 300 outside the edge.</summary>
+    private static OutlineCut Arch() =>
+        new(
+            "arch-1",
+            CutKind.Arch,
+            null,
+            Axis.Z,
+            [
+                new(Bench.Mm(140), Length.Zero),
+                new(Bench.Mm(460), Length.Zero, new(Bench.Mm(300), Bench.Mm(-300), Clockwise: false)),
+            ],
+            Length.Zero,
+            Bench.Mm(18)
+        );
 
     private static Bench Shelves()
     {
