@@ -1,6 +1,6 @@
 namespace Dryfit.Solids.Exact;
 
-/// <summary>The point where three planes meet, without rounding: (X, Y, Z) / W.</summary>
+/// <summary>A point without rounding, (X, Y, Z) / W: where three planes meet, or one given by doubles.</summary>
 internal sealed class ExactPoint
 {
     private readonly Dyadic x;
@@ -19,9 +19,23 @@ internal sealed class ExactPoint
         w = (a.A * bcX) + (a.B * bcY) + (a.C * bcZ);
     }
 
+    public ExactPoint(Vec3 position) => (x, y, z, w) = (position.X, position.Y, position.Z, 1.0);
+
     public int Side(ExactPlane s) => ((s.A * x) + (s.B * y) + (s.C * z) - (s.D * w)).Sign * w.Sign;
 
     public (double X, double Y, double Z) Round() => (Dyadic.Divide(x, w), Dyadic.Divide(y, w), Dyadic.Divide(z, w));
+
+    /// <summary>The order of two points along an axis.</summary>
+    public static int Compare(ExactPoint a, ExactPoint b, int axis)
+    {
+        var (p, q) = axis switch
+        {
+            0 => (a.x, b.x),
+            1 => (a.y, b.y),
+            _ => (a.z, b.z),
+        };
+        return ((p * b.w) - (q * a.w)).Sign * a.w.Sign * b.w.Sign;
+    }
 
     /// <summary>The turn of three points seen along an axis.</summary>
     public static int Turn(ExactPoint a, ExactPoint b, ExactPoint c, int axis)

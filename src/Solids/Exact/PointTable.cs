@@ -111,10 +111,8 @@ internal sealed class PointTable(PlaneTable planes)
         return ExactPoint.Determinant(ea, eb, ec).Sign;
     }
 
-    /// <summary>The turn of three points seen along an axis: 1 left, -1 right, 0 on one line; exact.</summary>
-    public int Turn(int a, int b, int c, int axis) => ExactPoint.Turn(Exactly(a), Exactly(b), Exactly(c), axis);
-
-    private ExactPoint Exactly(int index)
+    /// <summary>A point without rounding; slow.</summary>
+    public ExactPoint Exactly(int index)
     {
         if (!exact.TryGetValue(index, out var e))
         {

@@ -37,11 +37,13 @@ internal struct Loop
 }
 
 /// <summary>Sorts loops into faces: every hole to the loop that holds it.</summary>
-internal sealed class FaceFinder(PlaneTable planes, Store<HalfEdge> edges, LoopFinder corners)
+internal sealed class FaceFinder(PlaneTable planes, PointTable points, Store<HalfEdge> edges, LoopFinder corners)
 {
     private readonly Store<int> loopOfEdge = new();
     private readonly Store<int> order = new();
     private readonly Store<Loop> loops = new();
+    private readonly Store<int> waiting = new();
+    private readonly FacePoints shape = new(points);
 
     public Store<Flat> Flats { get; } = new();
 
@@ -49,6 +51,9 @@ internal sealed class FaceFinder(PlaneTable planes, Store<HalfEdge> edges, LoopF
 
     /// <summary>Corners of all loops, a run each.</summary>
     public Store<int> LoopCorners { get; } = new();
+
+    /// <summary>For each of these the corner in the middle of its way to the next one, or -1; empty where there is none at all.</summary>
+    public Store<int> LoopMiddles { get; } = new();
 
     /// <summary>For each half-edge, the flat it bounds.</summary>
     public Store<int> FlatOfEdge { get; } = new();
@@ -58,6 +63,7 @@ internal sealed class FaceFinder(PlaneTable planes, Store<HalfEdge> edges, LoopF
         Flats.Clear();
         Loops.Clear();
         LoopCorners.Clear();
+        LoopMiddles.Clear();
         loops.Clear();
         loopOfEdge.Resize(0, 0);
         loopOfEdge.Resize(edges.Count, -1);
@@ -128,29 +134,56 @@ internal sealed class FaceFinder(PlaneTable planes, Store<HalfEdge> edges, LoopF
                 LoopCorners.Add(corners.Corner[e]);
             }
 
-            if (corners.Middle.Count > 0 && corners.Middle[e] >= 0)
-            {
-                LoopCorners.Add(corners.Middle[e]);
-            }
-
             e = edges[e].Next;
         } while (e != start);
 
         loop.Count = LoopCorners.Count - loop.First;
-        var around = 0.0;
+        if (corners.Middle.Count > 0)
+        {
+            NoteMiddles(start);
+        }
+
+        var (around, error) = (0.0, 0.0);
+        var (ox, oy) = Flat2(in loop, 0);
         for (var i = 0; i < loop.Count; i++)
         {
             var (ax, ay) = Flat2(in loop, i);
             var (bx, by) = Flat2(in loop, (i + 1) % loop.Count);
-            var (ox, oy) = Flat2(in loop, 0);
             loop.Area += ((ax - ox) * (by - oy)) - ((ay - oy) * (bx - ox));
             around += Math.Abs(bx - ax) + Math.Abs(by - ay);
+            error = Math.Max(error, points[corners.CornerPoint[LoopCorners[loop.First + i]]].Error);
         }
 
-        // Rounding moves a corner by some 1e-15 of the scale; the turns never lie.
-        var doubt = 1e-12 * planes.Scale * around;
+        // What rounding may have moved the corners by; the turns never lie.
+        var doubt = ((4 * error) + (1e-12 * planes.Scale)) * around;
         loop.IsHole = Math.Abs(loop.Area) > doubt ? loop.Area < 0 : !corners.TurnsLeft(start);
         loops.Add(loop);
+    }
+
+    // An edge may go straight on past its middle or start before the loop does: a middle belongs to the corner last met.
+    private void NoteMiddles(int start)
+    {
+        var e = start;
+        while (corners.Corner[e] < 0)
+        {
+            e = edges[e].Next;
+        }
+
+        var first = e;
+        do
+        {
+            if (corners.Corner[e] >= 0)
+            {
+                LoopMiddles.Add(-1);
+            }
+
+            if (corners.Middle[e] >= 0)
+            {
+                LoopMiddles[LoopMiddles.Count - 1] = corners.Middle[e];
+            }
+
+            e = edges[e].Next;
+        } while (e != first);
     }
 
     private (double X, double Y) Flat2(in Loop loop, int i) =>
@@ -195,13 +228,24 @@ internal sealed class FaceFinder(PlaneTable planes, Store<HalfEdge> edges, LoopF
 
     private void Gather(int first, int last)
     {
+        var (outers, some) = (0, -1);
         for (var i = first; i < last; i++)
         {
-            ref var loop = ref loops[order[i]];
-            if (loop.IsHole)
+            outers += loops[order[i]].IsHole ? 0 : 1;
+            some = loops[order[i]].IsHole ? some : order[i];
+        }
+
+        if (outers == 1)
+        {
+            for (var i = first; i < last; i++)
             {
-                loop.Outer = OuterOf(order[i], first, last);
+                ref var loop = ref loops[order[i]];
+                loop.Outer = loop.IsHole ? some : -1;
             }
+        }
+        else if (outers < last - first)
+        {
+            FindOuters(first, last);
         }
 
         for (var i = first; i < last; i++)
@@ -243,70 +287,70 @@ internal sealed class FaceFinder(PlaneTable planes, Store<HalfEdge> edges, LoopF
         }
     }
 
-    private int OuterOf(int hole, int first, int last)
+    // What is right below the leftmost corner of a hole tells: an edge of the loop around it, or of a hole in the same one.
+    private void FindOuters(int first, int last)
+    {
+        ref var plane = ref planes[loops[order[first]].Side / 2];
+        shape.Start(in plane, loops[order[first]].Side);
+        waiting.Clear();
+        for (var i = first; i < last; i++)
+        {
+            ref var loop = ref loops[order[i]];
+            shape.StartLoop();
+            var leftmost = shape.Count;
+            for (var c = loop.First; c < loop.First + loop.Count; c++)
+            {
+                var corner = LoopCorners[c];
+                shape.Add(corners.CornerPosition[corner], corners.CornerPoint[corner], corner);
+                leftmost = shape.Compare(shape.Count - 1, leftmost) < 0 ? shape.Count - 1 : leftmost;
+            }
+
+            if (loop.IsHole)
+            {
+                waiting.Add(leftmost);
+            }
+        }
+
+        // From the left, so that a hole found below is known already.
+        waiting.Span.Sort((a, b) => shape.Compare(a, b) is var apart and not 0 ? apart : a.CompareTo(b));
+        foreach (var leftmost in waiting.Span)
+        {
+            var below = order[first + EdgeBelow(leftmost)];
+            loops[order[first + shape.Loop(leftmost)]].Outer = loops[below].IsHole ? loops[below].Outer : below;
+        }
+    }
+
+    // The loop of the highest edge below a corner that has material above it: one that runs from left to right.
+    private int EdgeBelow(int corner)
     {
         var best = -1;
-        var count = 0;
-        for (var i = first; i < last; i++)
+        for (var i = 0; i < shape.Count; i++)
         {
-            if (!loops[order[i]].IsHole)
+            if (
+                shape.Compare(i, corner) < 0
+                && shape.Compare(corner, shape.After(i)) < 0
+                && shape.Turn(i, shape.After(i), corner) > 0
+                && (best < 0 || IsAbove(i, best))
+            )
             {
-                best = order[i];
-                count++;
+                best = i;
             }
         }
 
-        if (count == 1)
-        {
-            return best;
-        }
-
-        // A sliver of a hole may be rounded out of the face that has it: then any face will do.
-        var any = best;
-        best = -1;
-        for (var i = first; i < last; i++)
-        {
-            ref var outer = ref loops[order[i]];
-            if (!outer.IsHole && (best < 0 || outer.Area < loops[best].Area) && Holds(in outer, in loops[hole]))
-            {
-                best = order[i];
-            }
-        }
-
-        return best >= 0 ? best
-            : any >= 0 ? any
+        return best >= 0
+            ? shape.Loop(best)
             : throw new InvalidOperationException("A hole in a face has no face around it.");
     }
 
-    // Most corners of the hole decide; those on the outer loop itself say nothing.
-    private bool Holds(in Loop outer, in Loop hole)
+    // Whether of two edges that do not cross, both under one corner, the first is the higher.
+    private bool IsAbove(int edge, int other)
     {
-        for (var i = 0; i < hole.Count; i++)
-        {
-            var point = corners.CornerPoint[LoopCorners[hole.First + i]];
-            if (point >= 0 && !HasPoint(in outer, point))
-            {
-                var (x, y) = Flat2(in hole, i);
-                return Holds(in outer, x, y);
-            }
-        }
-
-        var (ax, ay) = Flat2(in hole, 0);
-        var (bx, by) = Flat2(in hole, 1);
-        return Holds(in outer, (ax + bx) / 2, (ay + by) / 2);
-    }
-
-    private bool HasPoint(in Loop loop, int point)
-    {
-        for (var i = 0; i < loop.Count; i++)
-        {
-            if (corners.CornerPoint[LoopCorners[loop.First + i]] == point)
-            {
-                return true;
-            }
-        }
-
-        return false;
+        var (end, otherEnd) = (shape.After(edge), shape.After(other));
+        var startsLater = shape.Compare(other, edge) < 0;
+        var turn = startsLater ? shape.Turn(other, otherEnd, edge) : -shape.Turn(edge, end, other);
+        return turn != 0 ? turn > 0
+            : shape.Compare(end, otherEnd) < 0 ? shape.Turn(other, otherEnd, end) > 0
+            : shape.Turn(edge, end, otherEnd) < 0;
     }
 
     private bool Holds(in Loop loop, double x, double y)

@@ -2,8 +2,8 @@ using Dryfit.Solids.Exact;
 
 namespace Dryfit.Solids.Shaping;
 
-/// <summary>The corners of one face in two coordinates of its plane, turning as seen from outside. Turns are decided on the
-/// exact points; the doubles only where they leave no doubt.</summary>
+/// <summary>The corners of one face in two coordinates of its plane, turning as seen from outside. Turns and
+/// order are decided on the exact points; the doubles only where they leave no doubt.</summary>
 internal sealed class FacePoints(PointTable points)
 {
     private readonly Store<double> xs = new();
@@ -56,6 +56,9 @@ internal sealed class FacePoints(PointTable points)
     public int Vertex(int i) => vertices[i];
 
     public int Loop(int i) => loops[i];
+
+    /// <summary>The next corner around the same loop.</summary>
+    public int After(int i) => i + 1 < loops.Count && loops[i + 1] == loops[i] ? i + 1 : starts[loops[i]];
 
     /// <summary>Adds a corner; <paramref name="name"/> is its exact point, or -1 where the position stands for itself.</summary>
     public void Add(Vec3 position, int name, int vertex)
@@ -144,9 +147,53 @@ internal sealed class FacePoints(PointTable points)
             return 0;
         }
 
-        return names[a] < 0 || names[b] < 0 || names[c] < 0
-            ? Orientation.Turn(xs[a], ys[a], xs[b], ys[b], xs[c], ys[c])
-            : points.Turn(names[a], names[b], names[c], across) * (isSwapped ? -1 : 1);
+        return ExactPoint.Turn(Exactly(a), Exactly(b), Exactly(c), across) * (isSwapped ? -1 : 1);
+    }
+
+    /// <summary>The order of two corners along x, where that is the same along y; 0 for one place. Exact.</summary>
+    public int Compare(int a, int b)
+    {
+        if (isExact)
+        {
+            return xs[a] != xs[b] ? xs[a].CompareTo(xs[b]) : ys[a].CompareTo(ys[b]);
+        }
+
+        if (AreSame(a, b))
+        {
+            return 0;
+        }
+
+        var doubt = errors[a] + errors[b];
+        var apart = xs[a] - xs[b];
+        var order = Math.Abs(apart) > doubt ? Math.Sign(apart) : CompareExactly(a, b, isSwapped ? 2 : 1);
+        if (order != 0)
+        {
+            return order;
+        }
+
+        apart = ys[a] - ys[b];
+        return Math.Abs(apart) > doubt ? Math.Sign(apart) : CompareExactly(a, b, isSwapped ? 1 : 2);
+    }
+
+    private int CompareExactly(int a, int b, int turn) =>
+        errors[a] + errors[b] > 0 ? ExactPoint.Compare(Exactly(a), Exactly(b), (across + turn) % 3) : 0;
+
+    private ExactPoint Exactly(int i)
+    {
+        if (names[i] >= 0)
+        {
+            return points.Exactly(names[i]);
+        }
+
+        var (x, y) = isSwapped ? (ys[i], xs[i]) : (xs[i], ys[i]);
+        return new(
+            across switch
+            {
+                0 => new(0, x, y),
+                1 => new(y, 0, x),
+                _ => new Vec3(x, y, 0),
+            }
+        );
     }
 
     /// <summary>The coordinate to leave out: the one the plane is steepest to.</summary>

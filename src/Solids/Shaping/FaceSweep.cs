@@ -23,8 +23,10 @@ internal sealed class FaceSweep(FacePoints points)
     private double[] keys = [];
     private Store<int> triangles = new();
 
-    /// <summary>Fills in the triangles; false where the outline is too degenerate for the sweep.</summary>
-    public bool Run(ReadOnlySpan<int> starts, Store<int> into)
+    /// <summary>Fills in the triangles. Order and turns being exact, it does so for every face whose sides do not cross, also where
+    /// they touch: every corner there has its own part of the face.</summary>
+    /// <exception cref="InvalidOperationException">Sides of the face cross.</exception>
+    public void Run(ReadOnlySpan<int> starts, Store<int> into)
     {
         triangles = into;
         triangles.Clear();
@@ -37,11 +39,14 @@ internal sealed class FaceSweep(FacePoints points)
         {
             if (!Visit(order[i]))
             {
-                return false;
+                throw new InvalidOperationException("A face of the solid crosses itself.");
             }
         }
 
-        return triangles.Count == 3 * (points.Count + (2 * (starts.Length - 1)) - 2);
+        if (triangles.Count != 3 * (points.Count + (2 * (starts.Length - 1)) - 2))
+        {
+            throw new InvalidOperationException("A face of the solid is not filled.");
+        }
     }
 
     private void Join(ReadOnlySpan<int> starts)
@@ -82,45 +87,34 @@ internal sealed class FaceSweep(FacePoints points)
         }
 
         Array.Sort(keys, keysOrder, 0, count);
-        order.Clear();
-        rank.Resize(count, 0);
-        for (var first = 0; first < count; )
+
+        // What is level with each other, or out of order by its rounding: little, by insertion.
+        for (var i = 1; i < count; i++)
         {
-            var last = first + 1;
-            while (last < count && keys[last] == keys[first])
+            var moving = keysOrder[i];
+            var at = i;
+            while (at > 0 && IsAfter(keysOrder[at - 1], moving))
             {
-                last++;
+                keysOrder[at] = keysOrder[at - 1];
+                at--;
             }
 
-            // Corners level with each other: few, by insertion.
-            for (var i = first + 1; i < last; i++)
-            {
-                var moving = keysOrder[i];
-                var y = points.Y(moving);
-                var at = i;
-                while (
-                    at > first
-                    && (
-                        points.Y(keysOrder[at - 1]) > y
-                        || (points.Y(keysOrder[at - 1]) == y && keysOrder[at - 1] > moving)
-                    )
-                )
-                {
-                    keysOrder[at] = keysOrder[at - 1];
-                    at--;
-                }
-
-                keysOrder[at] = moving;
-            }
-
-            first = last;
+            keysOrder[at] = moving;
         }
 
+        order.Clear();
+        rank.Resize(count, 0);
         for (var i = 0; i < count; i++)
         {
             order.Add(keysOrder[i]);
             rank[keysOrder[i]] = i;
         }
+    }
+
+    private bool IsAfter(int a, int b)
+    {
+        var order = points.Compare(a, b);
+        return order > 0 || (order == 0 && a > b);
     }
 
     private bool Visit(int v)

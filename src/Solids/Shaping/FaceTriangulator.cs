@@ -3,8 +3,8 @@ using Dryfit.Solids.Exact;
 namespace Dryfit.Solids.Shaping;
 
 /// <summary>
-/// Parts a face into well-shaped triangles: a four-cornered face by its better diagonal, others by a sweep (by ears where that
-/// cannot tell) whose diagonals are then turned. The mouth of a round hole takes part with every third corner or so; the
+/// Parts a face into well-shaped triangles: a four-cornered face by its better diagonal, others by a sweep whose
+/// diagonals are then turned. The mouth of a round hole takes part with every third corner or so; the
 /// corners between are fanned in at the end, which they allow unless something comes very near.
 /// </summary>
 internal sealed class FaceTriangulator(PointTable points)
@@ -12,8 +12,8 @@ internal sealed class FaceTriangulator(PointTable points)
     private readonly FacePoints shape = new(points);
     private readonly Store<int> triangles = new();
     private readonly Store<Mouth> mouths = new();
+    private readonly Store<int> middles = new();
     private FaceSweep? sweep;
-    private EarClipper? ears;
     private DiagonalTurner? turner;
 
     /// <summary>Starts a face in a plane.</summary>
@@ -21,6 +21,7 @@ internal sealed class FaceTriangulator(PointTable points)
     {
         shape.Start(in plane, side);
         mouths.Clear();
+        middles.Clear();
     }
 
     public void StartLoop()
@@ -30,6 +31,18 @@ internal sealed class FaceTriangulator(PointTable points)
     }
 
     public void Add(Vec3 position, int name, int vertex) => shape.Add(position, name, vertex);
+
+    /// <summary>Puts a vertex in the middle of the side from the corner added last to its next. The face is triangulated without
+    /// it and the triangle on that side parted at the end: being rounded it lies beside the side, and must decide nothing.</summary>
+    public void PartSide(int vertex)
+    {
+        while (middles.Count < shape.Count)
+        {
+            middles.Add(-1);
+        }
+
+        middles[shape.Count - 1] = vertex;
+    }
 
     /// <summary>Adds a round hole: a run of vertices, taken upwards (step 1) or downwards (-1).</summary>
     public void AddMouth(int first, int count, int step, ReadOnlySpan<Vec3> vertices)
@@ -71,19 +84,56 @@ internal sealed class FaceTriangulator(PointTable points)
 
     private void Triangulate()
     {
-        if (!(sweep ??= new(shape)).Run(shape.Starts, triangles))
-        {
-            (ears ??= new(shape)).Run(triangles);
-        }
+        (sweep ??= new(shape)).Run(shape.Starts, triangles);
 
         (turner ??= new(shape)).Run(triangles);
     }
 
     private void AddTriangle(Store<int> into, int a, int b, int c)
     {
+        if (middles.Count > 0)
+        {
+            AddParted(
+                into,
+                (shape.Vertex(a), MiddleOf(a, b)),
+                (shape.Vertex(b), MiddleOf(b, c)),
+                (shape.Vertex(c), MiddleOf(c, a))
+            );
+            return;
+        }
+
         into.Add(shape.Vertex(a));
         into.Add(shape.Vertex(b));
         into.Add(shape.Vertex(c));
+    }
+
+    // The vertex in the middle of a side of a triangle, where it is a side of the face and has one.
+    private int MiddleOf(int from, int to) =>
+        from < middles.Count && middles[from] >= 0 && to == shape.After(from) ? middles[from] : -1;
+
+    // Each corner with the vertex in the middle of the side to the next one.
+    private static void AddParted(
+        Store<int> into,
+        (int Vertex, int Middle) a,
+        (int Vertex, int Middle) b,
+        (int Vertex, int Middle) c
+    )
+    {
+        for (var i = 0; i < 3; i++)
+        {
+            if (a.Middle >= 0)
+            {
+                AddParted(into, (a.Vertex, -1), (a.Middle, -1), c);
+                AddParted(into, (a.Middle, -1), b, (c.Vertex, -1));
+                return;
+            }
+
+            (a, b, c) = (b, c, a);
+        }
+
+        into.Add(a.Vertex);
+        into.Add(b.Vertex);
+        into.Add(c.Vertex);
     }
 
     private bool TryDiagonal(Store<int> into)

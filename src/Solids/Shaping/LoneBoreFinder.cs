@@ -87,7 +87,8 @@ internal sealed class LoneBoreFinder
 
     private static bool TryEnter(BoreCut bore, double size, int axis, double margin, out LoneBore lone)
     {
-        var (w, o) = (bore.Frame.W.At(axis), bore.Frame.Origin.At(axis));
+        var frame = bore.Frame;
+        var (w, o) = (frame.W.At(axis), frame.Origin.At(axis));
         lone = new()
         {
             Bore = bore,
@@ -99,7 +100,7 @@ internal sealed class LoneBoreFinder
 
         // How far the ends lie to either side of their middle along the axis.
         var reach = bore.Radius * Math.Sqrt(Math.Max(0, 1 - (w * w)));
-        var isFlat = Math.Abs(w) == 1;
+        var isFlat = BodyTable.IsAxial(in frame);
         var (low, high) = (o, o + (w * bore.Depth));
         if (w < 0)
         {

@@ -10,9 +10,13 @@ internal sealed class LoopFinder(PointTable points, LineTable lines, Store<HalfE
 {
     private readonly Store<int> firstFrom = new();
     private readonly Store<int> nextFrom = new();
+    private readonly Store<bool> hasFan = new();
 
     /// <summary>For each half-edge the corner it starts at, -1 where it only goes straight on.</summary>
     public Store<int> Corner { get; } = new();
+
+    /// <summary>Whether two fans of faces meet in one point: there the solid touches itself.</summary>
+    public bool HasTwins { get; private set; }
 
     /// <summary>The point of each corner; -1 for one put in the middle of an edge.</summary>
     public Store<int> CornerPoint { get; } = new();
@@ -162,6 +166,9 @@ internal sealed class LoopFinder(PointTable points, LineTable lines, Store<HalfE
         Corner.Resize(edges.Count, -2);
         CornerPoint.Clear();
         CornerPosition.Clear();
+        HasTwins = false;
+        hasFan.Resize(0, false);
+        hasFan.Resize(points.Count, false);
         for (var e = 0; e < edges.Count; e++)
         {
             if (Corner[e] != -2)
@@ -176,6 +183,8 @@ internal sealed class LoopFinder(PointTable points, LineTable lines, Store<HalfE
                 faces++;
             }
 
+            HasTwins |= hasFan[edges[e].From];
+            hasFan[edges[e].From] = true;
             var corner = faces == 2 ? -1 : AddCorner(edges[e].From, points.At(edges[e].From));
             var at = e;
             do
@@ -219,7 +228,7 @@ internal sealed class LoopFinder(PointTable points, LineTable lines, Store<HalfE
             // The other way along the same edge may be the one that was parted already.
             if (Middle[e] < 0 && Middle[last] < 0)
             {
-                var (a, b) = (points.At(edges[e].From), points.At(edges[e].To));
+                var (a, b) = (points.At(edges[e].From), points.At(edges[last].To));
                 Middle[e] = AddCorner(-1, (a + b) * 0.5);
                 Middle[edges[e].Mate] = Middle[e];
             }

@@ -7,9 +7,9 @@ namespace Dryfit.Solids.Shaping;
 internal sealed class SolidWriter(
     PlaneTable planes,
     PointTable points,
-    Store<HalfEdge> edges,
     LoopFinder corners,
-    FaceFinder faces
+    FaceFinder faces,
+    PieceCounter pieces
 )
 {
     private readonly FaceTriangulator triangulator = new(points);
@@ -17,7 +17,6 @@ internal sealed class SolidWriter(
     private readonly Store<FaceRow> rows = new();
     private readonly List<Surface> surfaces = [];
     private readonly Store<MouthInFlat> mouths = new();
-    private readonly Store<int> shell = new();
     private readonly Store<double> volumes = new();
 
     public Solid Write(Vec3 size, IReadOnlyList<Cut> cuts, Store<LoneBore> bores, bool isDoubled)
@@ -50,8 +49,8 @@ internal sealed class SolidWriter(
             Area = mass.Area,
             Centroid = mass.Centroid,
             Bounds = Around(corners.CornerPosition.Span),
-            PieceCount = CountPieces(),
-            TouchesItself = isDoubled || HasTwinCorners(),
+            PieceCount = pieces.Count(volumes),
+            TouchesItself = isDoubled || corners.HasTwins,
             Size = size,
             Cuts = cuts,
         };
@@ -119,9 +118,13 @@ internal sealed class SolidWriter(
                 ref var loop = ref faces.Loops[l];
                 var run = faces.LoopCorners.Span.Slice(loop.First, loop.Count);
                 triangulator.StartLoop();
-                foreach (var corner in run)
+                for (var c = 0; c < run.Length; c++)
                 {
-                    triangulator.Add(vertices[corner], corners.CornerPoint[corner], corner);
+                    triangulator.Add(vertices[run[c]], corners.CornerPoint[run[c]], run[c]);
+                    if (faces.LoopMiddles.Count > 0 && faces.LoopMiddles[loop.First + c] >= 0)
+                    {
+                        triangulator.PartSide(faces.LoopMiddles[loop.First + c]);
+                    }
                 }
 
                 volume += mass.Add(run, vertices, normal);
@@ -191,22 +194,6 @@ internal sealed class SolidWriter(
         return known;
     }
 
-    // A point with two corners: two fans of faces meet in it.
-    private bool HasTwinCorners()
-    {
-        shell.Resize(points.Count, 0);
-        shell.Span.Clear();
-        foreach (var point in corners.CornerPoint.Span)
-        {
-            if (point >= 0 && shell[point]++ > 0)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     private static Box Around(ReadOnlySpan<Vec3> vertices)
     {
         if (vertices.Length == 0)
@@ -221,60 +208,6 @@ internal sealed class SolidWriter(
         }
 
         return new(new(bounds.MinX, bounds.MinY, bounds.MinZ), new(bounds.MaxX, bounds.MaxY, bounds.MaxZ));
-    }
-
-    // Flats that share an edge are of one shell; a shell around material is a piece, one around a void is not.
-    private int CountPieces()
-    {
-        shell.Clear();
-        for (var i = 0; i < faces.Flats.Count; i++)
-        {
-            shell.Add(i);
-        }
-
-        var shells = shell.Count;
-        for (var e = 0; e < edges.Count && shells > 1; e++)
-        {
-            var (a, b) = (Root(faces.FlatOfEdge[e]), Root(faces.FlatOfEdge[edges[e].Mate]));
-            if (a != b)
-            {
-                shell[Math.Max(a, b)] = Math.Min(a, b);
-                shells--;
-            }
-        }
-
-        if (shells <= 1)
-        {
-            return shells;
-        }
-
-        for (var i = shell.Count - 1; i > 0; i--)
-        {
-            var root = Root(i);
-            if (root != i)
-            {
-                volumes[root] += volumes[i];
-            }
-        }
-
-        var pieces = 0;
-        for (var i = 0; i < shell.Count; i++)
-        {
-            pieces += shell[i] == i && volumes[i] > 0 ? 1 : 0;
-        }
-
-        return pieces;
-    }
-
-    private int Root(int i)
-    {
-        while (shell[i] != i)
-        {
-            shell[i] = shell[shell[i]];
-            i = shell[i];
-        }
-
-        return i;
     }
 
     private readonly record struct MouthInFlat(int Bore, bool IsHigh, int Next);

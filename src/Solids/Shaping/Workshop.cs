@@ -32,9 +32,9 @@ internal sealed class Workshop
         lines = new(planes, points);
         edges = new(planes, points, bodies, lines);
         loops = new(points, lines, edges.Edges);
-        faces = new(planes, edges.Edges, loops);
+        faces = new(planes, points, edges.Edges, loops);
         square = new(points);
-        writer = new(planes, points, edges.Edges, loops, faces);
+        writer = new(planes, points, loops, faces, new(planes, points, lines, edges.Edges, faces));
     }
 
     public static Workshop Mine => mine ??= new();
