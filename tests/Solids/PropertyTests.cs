@@ -20,21 +20,21 @@ public sealed class PropertyTests
     public void Cuts_in_any_order_give_the_same_solid() =>
         RandomBoards.Any.Hold(
             1000,
-            board => Same(Build(board.Size, board.Cuts), Build(board.Size, [.. board.Cuts.Reverse()]))
+            board => Build(board.Size, board.Cuts).AssertSame(Build(board.Size, [.. board.Cuts.Reverse()]))
         );
 
     [Fact]
     public void Cutting_twice_is_cutting_once() =>
         RandomBoards.Any.Hold(
             1000,
-            board => Same(Build(board.Size, board.Cuts), Build(board.Size, [.. board.Cuts, .. board.Cuts]))
+            board => Build(board.Size, board.Cuts).AssertSame(Build(board.Size, [.. board.Cuts, .. board.Cuts]))
         );
 
     [Fact]
     public void Mirrored_cuts_give_the_mirrored_solid() =>
         RandomBoards.Upright.Hold(
             1000,
-            board => Same(Build(board.Size, board.Cuts), Build(board.Size, Mirrored(board.Cuts, board.Size.X)))
+            board => Build(board.Size, board.Cuts).AssertSame(Build(board.Size, Mirror.Cuts(board.Cuts, board.Size.X)))
         );
 
     // The mirrored place of a tilted cut is rounded anew: what is flush but for that may be so no more.
@@ -45,7 +45,7 @@ public sealed class PropertyTests
             board =>
             {
                 var solid = Build(board.Size, board.Cuts);
-                var mirrored = Build(board.Size, Mirrored(board.Cuts, board.Size.X));
+                var mirrored = Build(board.Size, Mirror.Cuts(board.Cuts, board.Size.X));
                 Assert.Equal(solid.Volume, mirrored.Volume, 1e-6);
                 if (solid.Volume > 0)
                 {
@@ -104,47 +104,4 @@ public sealed class PropertyTests
             );
 
     private static Solid Build(Vec3 size, Cut[] cuts) => SolidBuilder.Build(size, cuts).Checked(mayHaveSlivers: true);
-
-    private static bool Same(Solid a, Solid b)
-    {
-        Assert.Equal(a.Volume, b.Volume, 1e-6);
-        Assert.Equal(a.Area, b.Area, 1e-6);
-        Assert.Equal(a.PieceCount, b.PieceCount);
-        Assert.Equal(a.Vertices.Count, b.Vertices.Count);
-        Assert.Equal(a.Triangles.Count, b.Triangles.Count);
-        Assert.Equal(a.Faces.Count, b.Faces.Count);
-        return true;
-    }
-
-    private static Cut[] Mirrored(Cut[] cuts, double length) => [.. cuts.Select(cut => Mirrored(cut, length))];
-
-    private static Cut Mirrored(Cut cut, double length) =>
-        cut switch
-        {
-            BoxCut box => new BoxCut(box.Min with { X = length - box.Max.X }, box.Max with { X = length - box.Min.X }),
-            BoreCut bore => bore with { Frame = Mirrored(bore.Frame, length) },
-            PrismCut prism => prism with
-            {
-                Frame = Mirrored(prism.Frame, length),
-                Outline = [.. prism.Outline.Reverse().Select(corner => corner with { Y = -corner.Y })],
-            },
-            _ => throw new ArgumentOutOfRangeException(nameof(cut)),
-        };
-
-    private static Frame Mirrored(Frame frame, double length) =>
-        new(
-            frame.Origin with
-            {
-                X = length - frame.Origin.X,
-            },
-            frame.U with
-            {
-                X = -frame.U.X,
-            },
-            (frame.V with { X = -frame.V.X }) * -1,
-            frame.W with
-            {
-                X = -frame.W.X,
-            }
-        );
 }

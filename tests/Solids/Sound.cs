@@ -41,6 +41,18 @@ internal static class Sound
         return solid;
     }
 
+    /// <summary>Holds two solids to be alike in all that is counted, and in volume and surface.</summary>
+    public static void AssertSame(this Solid a, Solid b)
+    {
+        Assert.Equal(a.Volume, b.Volume, 1e-6);
+        Assert.Equal(a.Area, b.Area, 1e-6);
+        Assert.Equal(a.PieceCount, b.PieceCount);
+        Assert.Equal(a.TouchesItself, b.TouchesItself);
+        Assert.Equal(a.Vertices.Count, b.Vertices.Count);
+        Assert.Equal(a.Triangles.Count, b.Triangles.Count);
+        Assert.Equal(a.Faces.Count, b.Faces.Count);
+    }
+
     /// <summary>Corners less sides plus triangles: 2 for each closed surface without a tunnel, 2 less for each tunnel.</summary>
     public static int Euler(this Solid solid) =>
         solid.Vertices.Count - (solid.Triangles.Count / 2) + (solid.Triangles.Count / 3);

@@ -113,8 +113,8 @@ internal sealed class FaceSweep(FacePoints points)
 
     private bool IsAfter(int a, int b)
     {
-        var order = points.Compare(a, b);
-        return order > 0 || (order == 0 && a > b);
+        var apart = points.Compare(a, b);
+        return apart > 0 || (apart == 0 && a > b);
     }
 
     private bool Visit(int v)
