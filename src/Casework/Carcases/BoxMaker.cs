@@ -141,7 +141,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
                         : sideLength,
                     sideWidth,
                     new(x, frontY, toFloor ? envelope.Min.Z : baseZ),
-                    toe is null ? null : (Direction.Down, toe.Height)
+                    toe is null ? null : [(Direction.Down, toe.Height)]
                 )
                 .Panel;
 

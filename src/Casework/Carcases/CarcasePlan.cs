@@ -1,5 +1,5 @@
 using Dryfit.Casework.Building;
-using Dryfit.Findings;
+using Dryfit.Casework.Shelving;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
@@ -111,15 +111,3 @@ internal sealed record PlinthPlan(Material Material, Figure Height, Figure Setba
 
 /// <summary>A toe space cut out of the sides.</summary>
 internal sealed record ToeSpacePlan(Figure Height, Figure Depth) : StandPlan;
-
-/// <summary>Shelves of a bay.</summary>
-/// <param name="Material">Null: the carcase's own.</param>
-/// <param name="At">Heights from the floor of the bay to the underside of each; empty: spread evenly.</param>
-/// <param name="Place">Where the recipe asks for them.</param>
-internal sealed record ShelvesPlan(
-    int Count,
-    bool Adjustable,
-    Material? Material,
-    IReadOnlyList<Figure> At,
-    SourcePlace Place
-);

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Shelving;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 

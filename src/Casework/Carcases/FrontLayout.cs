@@ -1,6 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Drawers;
 using Dryfit.Casework.Fronts;
+using Dryfit.Casework.Shelving;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 

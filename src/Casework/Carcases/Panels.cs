@@ -10,7 +10,7 @@ namespace Dryfit.Casework.Carcases;
 internal static class Panels
 {
     /// <param name="width">Finished width from front to back, edging included.</param>
-    /// <param name="shortEdging">An end at which the edging stops, and how far from it; null for none.</param>
+    /// <param name="shortEdging">Ends at which the edging stops, and how far from them; null for none.</param>
     /// <param name="letIn">How far both ends go into what they meet; the edging lies between. Null for not at all.</param>
     /// <param name="isFree">Whether no member of a face frame covers its front edge.</param>
     public static BandedPanel Make(
@@ -23,14 +23,12 @@ internal static class Panels
         Figure length,
         Figure width,
         Point at,
-        (Direction End, Figure By)? shortEdging = null,
+        IReadOnlyList<(Direction End, Figure By)>? shortEdging = null,
         Figure? letIn = null,
         bool isFree = false
     )
     {
-        var stops = new List<(Direction, Figure)>();
-        if (shortEdging is { } stop)
-            stops.Add(stop);
+        var stops = new List<(Direction, Figure)>(shortEdging ?? []);
         if (letIn is not null)
             stops.AddRange([(lie.Along, letIn), (lie.Along.Opposite(), letIn)]);
         var bands =

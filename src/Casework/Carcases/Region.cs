@@ -1,3 +1,4 @@
+using Dryfit.Casework.Shelving;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;

@@ -12,6 +12,9 @@ public enum Role
     Bottom,
     Partition,
     Shelf,
+
+    /// <summary>A strip of timber along the front edge of a shelf.</summary>
+    ShelfLip,
     Back,
     Stretcher,
     FrameStile,

@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Shelving;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 

@@ -2,6 +2,7 @@ using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Drawers;
 using Dryfit.Casework.Fronts;
+using Dryfit.Casework.Shelving;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;

@@ -7,6 +7,7 @@ public static class ShelfRules
 {
     private const string Section = "shelves";
     private const string RowSource = "32 mm rows: common practice, set down by no standards body";
+    private const string StripSource = "hardware literature, from memory";
 
     public static Rule ShelfPlay { get; } =
         new(Section, "play", "1/16\"", "1 mm", "Room at each end of an adjustable shelf.", Rule.Practice);
@@ -57,6 +58,24 @@ public static class ShelfRules
             Shape = new CountShape(1, 60),
         };
 
+    public static Rule StripWidth { get; } =
+        new(Section, "strip", "5/8\"", "16 mm", "Width of the metal strips that shelf clips hang in.", StripSource)
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule StripDepth { get; } =
+        new(
+            Section,
+            "strip depth",
+            "3/16\"",
+            "5 mm",
+            "How thick such a strip is; a let-in one lies in a groove of that depth.",
+            StripSource
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+
     internal static IReadOnlyList<Rule> All { get; } =
-    [ShelfPlay, ShelfSetback, PinDiameter, PinDepth, PinPitch, PinSetback, PinHoles];
+    [ShelfPlay, ShelfSetback, PinDiameter, PinDepth, PinPitch, PinSetback, PinHoles, StripWidth, StripDepth];
 }

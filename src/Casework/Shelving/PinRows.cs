@@ -1,7 +1,8 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Carcases;
 using Dryfit.Measure;
 
-namespace Dryfit.Casework.Carcases;
+namespace Dryfit.Casework.Shelving;
 
 /// <summary>
 /// Rows of holes for the pins of one adjustable shelf: front and rear row in both uprights, the middle hole of each
@@ -16,13 +17,13 @@ internal static class PinRows
         var diameter = pin.Length(ShelfRules.PinDiameter).Length;
         var depth = pin.Length(ShelfRules.PinDepth).Length;
         var pitch = shop.Length(ShelfRules.PinPitch).Length;
-        var setback = shop.Length(ShelfRules.PinSetback).Length;
         var holes = shop.Count(ShelfRules.PinHoles);
-        Length[] rows = [bay.Inside.Min.Y + setback, bay.Inside.Max.Y - setback];
+        var rows = Rows(piece, bay);
         // The pin's head lies against the underside of the shelf.
         var pinZ = undersideZ - (diameter / 2);
-        foreach (var (upright, x, into) in Uprights(bay))
+        foreach (var (upright, into) in Uprights(bay))
         {
+            var x = bay.Inside.Side(into);
             var fitting = piece.NextFittingId;
             foreach (var y in rows)
             {
@@ -76,6 +77,14 @@ internal static class PinRows
             upright.Bore(CutKind.ShelfPinHole, at, into, diameter, depth, fitting);
     }
 
-    private static (PartDraft, Length, Direction)[] Uprights(Cell bay) =>
-        [(bay.InsideLeft, bay.Inside.Min.X, Direction.Left), (bay.InsideRight, bay.Inside.Max.X, Direction.Right)];
+    /// <summary>Where the front and the rear row stand.</summary>
+    public static IReadOnlyList<Length> Rows(PieceBuilder piece, Cell bay)
+    {
+        var setback = piece.Shop.Length(ShelfRules.PinSetback).Length;
+        return [bay.Inside.Min.Y + setback, bay.Inside.Max.Y - setback];
+    }
+
+    /// <summary>The uprights of a bay, each with the way from the inside into it.</summary>
+    public static IReadOnlyList<(PartDraft Upright, Direction Into)> Uprights(Cell bay) =>
+        [(bay.InsideLeft, Direction.Left), (bay.InsideRight, Direction.Right)];
 }
