@@ -210,6 +210,35 @@ public sealed class ProfileTests
         }
     }
 
+    // All stretches of a hollow arc are seen from one corner: pieces that all met there were too many for one line.
+    [Theory]
+    [InlineData(40)]
+    [InlineData(200)]
+    public void Corner_of_a_top_rounded_in_many_stretches_is_one_round(int chords)
+    {
+        var corner = Profile.From(0, 0).LineTo(60, 0).ArcAround(new(60, 60), new(0, 60), Bend.Right, chords).Close();
+        var solid = SolidBuilder.Build(new(500, 100, 20), [new PrismCut(Frame.Identity, corner, 20)]).Checked();
+        Assert.Equal((500 * 100 * 20) - ((3600 - (Math.PI * 900)) * 20), Round.Volume(solid), 1e-6);
+        Assert.Equal((chords, 1), (solid.Faces.Count(face => face.Surface is CylinderSurface), solid.PieceCount));
+    }
+
+    // A bracket sawn out between two hollow arcs, in a frame at an angle to the board: 60 stretches each.
+    [Fact]
+    public void Tilted_cut_with_two_hollow_arcs_takes_its_area_times_its_length()
+    {
+        var (sin, cos) = Math.SinCos(20 * Math.PI / 180);
+        var frame = new Frame(new(250, 50, -40), new(cos, 0, -sin), new(0, 1, 0), new(sin, 0, cos));
+        var lens = Profile
+            .From(-30, -30)
+            .ArchTo(new(30, -30), 12, Bend.Right, 60)
+            .LineTo(30, 30)
+            .ArchTo(new(-30, 30), 12, Bend.Right, 60)
+            .Close();
+        var solid = SolidBuilder.Build(new(500, 100, 20), [new PrismCut(frame, lens, 200)]).Checked();
+        // Cut by two parallel faces at a slant: the area of the section grows by 1 / cos.
+        Assert.Equal((500 * 100 * 20) - (lens.Area * 20 / cos), Round.Volume(solid), 1e-6);
+    }
+
     // Rounds one lower edge over: the square corner less a quarter of a disc.
     private static Profile RoundedEdge(double radius) =>
         Profile.From(0, 0).LineTo(radius, 0).ArcAround(new(radius, radius), new(0, radius), Bend.Right, 8).Close();

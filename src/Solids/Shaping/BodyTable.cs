@@ -133,7 +133,7 @@ internal sealed class BodyTable(PlaneTable planes)
 
         foreach (var piece in Outline.Pieces(corners))
         {
-            AddPiece(index, corners, piece, low, high, cut, isKept);
+            AddPiece(index, piece, low, high, cut, isKept);
         }
     }
 
@@ -149,7 +149,7 @@ internal sealed class BodyTable(PlaneTable planes)
         return isKept || bounds.Grown(Margin).Touches(Room);
     }
 
-    private void AddPiece(int frame, List<Vec2> corners, List<int> piece, double low, double high, int cut, bool isKept)
+    private void AddPiece(int frame, List<PieceSide> piece, double low, double high, int cut, bool isKept)
     {
         var body = Bodies.Count;
         var first = Faces.Count;
@@ -157,10 +157,10 @@ internal sealed class BodyTable(PlaneTable planes)
         var firstCorner = Corners.Count;
         var bottom = Bounds.Empty;
         var top = Bounds.Empty;
-        for (var i = 0; i < piece.Count; i++)
+        foreach (var wall in piece)
         {
-            var (a, b) = (corners[piece[i]], corners[piece[(i + 1) % piece.Count]]);
-            var plane = planes.AddWall(frame, a.X, a.Y, b.X, b.Y, out var outward);
+            var plane = planes.AddWall(frame, wall.A.X, wall.A.Y, wall.B.X, wall.B.Y, out var outward);
+            var (a, b) = (wall.From, wall.To);
             var (low0, high0) = (planes.ToWorld(frame, new(a.X, a.Y, low)), planes.ToWorld(frame, new(a.X, a.Y, high)));
             var side = Bounds.Empty;
             side.Include(low0);
@@ -177,7 +177,7 @@ internal sealed class BodyTable(PlaneTable planes)
                     Body = body,
                     Plane = plane,
                     Outward = outward,
-                    IsSeam = (piece[i] + 1) % corners.Count != piece[(i + 1) % piece.Count],
+                    IsSeam = wall.IsSeam,
                     Bounds = side.Grown(Margin),
                 }
             );

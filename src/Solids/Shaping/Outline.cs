@@ -5,6 +5,9 @@ namespace Dryfit.Solids.Shaping;
 /// <summary>Outlines of prisms: tidied, turned counter-clockwise, and parted into convex pieces.</summary>
 internal static class Outline
 {
+    // A hollow arc seen from one corner gives a fan of pieces; their seams would all meet in one line.
+    private const int MostPiecesAtOneCorner = 6;
+
     /// <summary>Drops repeated and needless corners and turns the outline counter-clockwise. Empty where nothing is left.</summary>
     public static List<Vec2> Tidy(IReadOnlyList<Vec2> outline)
     {
@@ -71,8 +74,8 @@ internal static class Outline
         }
     }
 
-    /// <summary>Parts a tidy outline into convex pieces, each a list of corner indices, counter-clockwise.</summary>
-    public static List<List<int>> Pieces(List<Vec2> corners)
+    /// <summary>Parts a tidy outline into convex pieces, each counter-clockwise.</summary>
+    public static List<List<PieceSide>> Pieces(List<Vec2> corners)
     {
         var all = new List<int>(corners.Count);
         var convex = true;
@@ -86,7 +89,7 @@ internal static class Outline
 
         if (convex)
         {
-            return [all];
+            return [Sides(corners, all)];
         }
 
         var pieces = Triangles(corners, all);
@@ -103,7 +106,9 @@ internal static class Outline
             }
         }
 
-        return pieces;
+        return MostAtOneCorner(corners.Count, pieces) > MostPiecesAtOneCorner
+            ? OutlineSlabs.Pieces(corners)
+            : pieces.ConvertAll(piece => Sides(corners, piece));
     }
 
     public static int Turn(Vec2 a, Vec2 b, Vec2 c) => Orientation.Turn(a.X, a.Y, b.X, b.Y, c.X, c.Y);
@@ -125,6 +130,35 @@ internal static class Outline
 
         var count = corners.Count;
         return Turn(corners[(least + count - 1) % count], corners[least], corners[(least + 1) % count]) < 0;
+    }
+
+    private static List<PieceSide> Sides(List<Vec2> corners, List<int> piece)
+    {
+        var sides = new List<PieceSide>(piece.Count);
+        for (var i = 0; i < piece.Count; i++)
+        {
+            var (from, to) = (piece[i], piece[(i + 1) % piece.Count]);
+            var (a, b) = (corners[from], corners[to]);
+            sides.Add(new(a, b, a, b, IsSeam: (from + 1) % corners.Count != to));
+        }
+
+        return sides;
+    }
+
+    private static int MostAtOneCorner(int count, List<List<int>> pieces)
+    {
+        Span<int> at = count <= 256 ? stackalloc int[count] : new int[count];
+        at.Clear();
+        var most = 0;
+        foreach (var piece in pieces)
+        {
+            foreach (var corner in piece)
+            {
+                most = Math.Max(most, ++at[corner]);
+            }
+        }
+
+        return most;
     }
 
     private static List<List<int>> Triangles(List<Vec2> corners, List<int> rest)
