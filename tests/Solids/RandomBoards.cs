@@ -18,7 +18,7 @@ internal static class RandomBoards
         new(0, 0, -1),
     ];
 
-    private static readonly Vec2[][] Outlines =
+    internal static readonly Vec2[][] Outlines =
     [
         [new(0, 0), new(20, 0), new(0, 20)],
         [new(0, 0), new(30, 0), new(30, 10), new(10, 10), new(10, 30), new(0, 30)],

@@ -53,23 +53,12 @@ public sealed class SquareTests
             (frame, radius, depth, size) => (Cut)new BoreCut(frame, radius, depth, 8 * size)
         );
 
-    private static void AreAlike(Vec3 size, Cut[] cuts)
-    {
-        var square = SolidBuilder.Build(size, cuts).Checked();
-        var general = SolidBuilder.Build(size, [.. cuts.Select(AsPrism)]).Checked();
-        Assert.Equal(general.Volume, square.Volume, 1e-6);
-        Assert.Equal(general.Area, square.Area, 1e-6);
-        Assert.Equal(0, Distance(general.Centroid, square.Centroid), 1e-6);
-        Assert.Equal(general.Bounds, square.Bounds);
-        Assert.Equal(general.PieceCount, square.PieceCount);
-        Assert.Equal(general.TouchesItself, square.TouchesItself);
-        Assert.Equal(general.Triangles.Count, square.Triangles.Count);
-        Assert.Equal(
-            general.Vertices.Order(Comparer<Vec3>.Create(Compare)),
-            square.Vertices.Order(Comparer<Vec3>.Create(Compare))
+    private static void AreAlike(Vec3 size, Cut[] cuts) =>
+        Alike.Check(
+            SolidBuilder.Build(size, cuts).Checked(),
+            SolidBuilder.Build(size, [.. cuts.Select(AsPrism)]).Checked(),
+            withSides: false
         );
-        Assert.Equal(Faces(general), Faces(square));
-    }
 
     private static Cut AsPrism(Cut cut) =>
         cut is BoxCut box
@@ -84,38 +73,4 @@ public sealed class SquareTests
                 box.Max.Z - box.Min.Z
             )
             : cut;
-
-    // Each face by its cut, its surface, where it looks, how much it has and how far out it lies.
-    private static List<string> Faces(Solid solid)
-    {
-        var told = new List<string>();
-        foreach (var face in solid.Faces)
-        {
-            var area = 0.0;
-            var corners = new HashSet<int>();
-            for (var i = 3 * face.FirstTriangle; i < 3 * (face.FirstTriangle + face.TriangleCount); i += 3)
-            {
-                var (a, b, c) = (solid.Triangles[i], solid.Triangles[i + 1], solid.Triangles[i + 2]);
-                corners.UnionWith([a, b, c]);
-                var from = solid.Vertices[a];
-                area += Vec3.Dot(Vec3.Cross(solid.Vertices[b] - from, solid.Vertices[c] - from), face.Normal);
-            }
-
-            var least = corners.Select(corner => solid.Vertices[corner]).Order(Comparer<Vec3>.Create(Compare)).First();
-            told.Add(
-                FormattableString
-                    .Invariant(
-                        $"{face.Cut} {face.Surface.GetType().Name} {face.Normal.X:F6} {face.Normal.Y:F6} {face.Normal.Z:F6} {area:F3} {corners.Count} {least.X:F6} {least.Y:F6} {least.Z:F6}"
-                    )
-                    .Replace("-0.000000", "0.000000", StringComparison.Ordinal)
-            );
-        }
-
-        told.Sort(StringComparer.Ordinal);
-        return told;
-    }
-
-    private static int Compare(Vec3 a, Vec3 b) => (a.X, a.Y, a.Z).CompareTo((b.X, b.Y, b.Z));
-
-    private static double Distance(Vec3 a, Vec3 b) => Math.Sqrt(Vec3.Dot(a - b, a - b));
 }

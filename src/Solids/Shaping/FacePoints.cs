@@ -32,6 +32,19 @@ internal sealed class FacePoints(PointTable points)
 
     public void Start(in Plane plane, int side)
     {
+        var steepest = Across(in plane);
+        var towards = steepest switch
+        {
+            0 => plane.Nx,
+            1 => plane.Ny,
+            _ => plane.Nz,
+        };
+        Start(steepest, isSwapped: towards > 0 != (side % 2 == 0));
+    }
+
+    /// <summary>Starts with one coordinate left out, the other two swapped for a face that looks down it.</summary>
+    public void Start(int leftOut, bool isSwapped)
+    {
         xs.Clear();
         ys.Clear();
         errors.Clear();
@@ -39,14 +52,8 @@ internal sealed class FacePoints(PointTable points)
         vertices.Clear();
         loops.Clear();
         starts.Clear();
-        across = Across(in plane);
-        var towards = across switch
-        {
-            0 => plane.Nx,
-            1 => plane.Ny,
-            _ => plane.Nz,
-        };
-        isSwapped = towards > 0 != (side % 2 == 0);
+        across = leftOut;
+        this.isSwapped = isSwapped;
         isExact = true;
     }
 

@@ -24,6 +24,13 @@ internal sealed class FaceTriangulator(PointTable points)
         middles.Clear();
     }
 
+    /// <summary>Starts a face that is parted as it is seen along an axis.</summary>
+    public void Start(int axis, bool isUp)
+    {
+        shape.Start(axis, isSwapped: !isUp);
+        mouths.Clear();
+    }
+
     public void StartLoop()
     {
         shape.StartLoop();

@@ -1,5 +1,6 @@
 using Dryfit.Solids.Exact;
 using Dryfit.Solids.Measuring;
+using Dryfit.Solids.Shaping.Run;
 using Dryfit.Solids.Shaping.Square;
 
 namespace Dryfit.Solids.Shaping;
@@ -22,6 +23,7 @@ internal sealed class Workshop
     private readonly FaceFinder faces;
     private readonly SolidWriter writer;
     private readonly SquareShaper square;
+    private readonly RunShaper run;
     private readonly LoneBoreFinder lone = new();
     private readonly Store<LoneBore> none = new();
 
@@ -33,7 +35,9 @@ internal sealed class Workshop
         edges = new(planes, points, bodies, lines);
         loops = new(points, lines, edges.Edges);
         faces = new(planes, points, edges.Edges, loops);
-        square = new(points);
+        var shortWriter = new BoardWriter(points);
+        square = new(shortWriter);
+        run = new(shortWriter);
         writer = new(planes, points, loops, faces, new(planes, points, lines, edges.Edges, faces));
     }
 
@@ -46,7 +50,13 @@ internal sealed class Workshop
         CutCheck.Check(cuts, reach);
         CutCheck.CheckOutlines(cuts);
         lone.Find(size, cuts, reach * 1e-9);
-        if (square.Shape(size, cuts, lone.Rest, lone.Lone) is { } solid)
+        if (
+            (
+                square.Shape(size, cuts, lone.Rest, lone.Lone)
+                ?? run.Shape(size, cuts, lone.Rest, lone.Lone, reach * 1e-9)
+            ) is
+            { } solid
+        )
         {
             return solid;
         }

@@ -18,7 +18,7 @@ internal struct SquareFlat
 /// Finds the flats of a square board: sides between a filled and an empty cell in one plane of the grid that hang together. Their
 /// outlines follow the sides of cells; as nothing touches itself, there is one way on from everywhere.
 /// </summary>
-internal sealed class SquareFaces(SquareGrid grid, SquareCorners corners)
+internal sealed class SquareFaces(SquareGrid grid, SquareCorners corners) : IFlats
 {
     private readonly Store<int> members = new();
     private int[] labels = [];
@@ -58,7 +58,7 @@ internal sealed class SquareFaces(SquareGrid grid, SquareCorners corners)
         }
     }
 
-    /// <summary>The flat of the blank's own face on one side of an axis that has a point in it.</summary>
+    /// <inheritdoc/>
     public int FlatAt(int axis, bool isUp, Vec3 point)
     {
         var at = new Across(grid, axis);

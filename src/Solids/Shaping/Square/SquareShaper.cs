@@ -10,18 +10,13 @@ internal sealed class SquareShaper
     private readonly SquareGrid grid = new();
     private readonly SquareCorners corners;
     private readonly SquareFaces faces;
-    private readonly FaceTriangulator triangulator;
-    private readonly Store<int> triangles = new();
-    private readonly Store<FaceRow> rows = new();
-    private readonly List<Surface> surfaces = [];
-    private readonly Store<MouthInFlat> mouths = new();
-    private readonly Store<int> firstMouth = new();
+    private readonly BoardWriter writer;
 
-    public SquareShaper(PointTable points)
+    public SquareShaper(BoardWriter writer)
     {
+        this.writer = writer;
         corners = new(grid);
         faces = new(grid, corners);
-        triangulator = new(points);
     }
 
     /// <summary>Null where the board is not square, or touches itself.</summary>
@@ -37,13 +32,13 @@ internal sealed class SquareShaper
         }
 
         faces.Find();
-        var vertices = WriteVertices(bores);
-        triangles.Clear();
-        rows.Clear();
-        surfaces.Clear();
-        surfaces.Add(PlaneSurface.Instance);
-        AssignMouths(bores);
-        var area = WriteFlats(vertices, bores);
+        writer.Start(corners.Positions.Span, bores, faces.Flats.Count, faces);
+        var area = 0.0;
+        for (var i = 0; i < faces.Flats.Count; i++)
+        {
+            area += Write(i);
+        }
+
         var mass = new MassSum(default);
         var volume = grid.Volume(out var moments);
         if (volume > 0)
@@ -52,128 +47,31 @@ internal sealed class SquareShaper
             mass.Take(-volume, area, moments * (1 / volume));
         }
 
-        foreach (ref var bore in bores.Span)
-        {
-            LoneBoreWriter.Write(in bore, vertices, triangles, rows, surfaces);
-            LoneBoreWriter.Measure(in bore, ref mass);
-        }
-
-        return new()
-        {
-            Vertices = vertices,
-            Triangles = triangles.Span.ToArray(),
-            Faces = new FaceList(rows.Span.ToArray(), [.. surfaces]),
-            Volume = mass.Volume,
-            Area = mass.Area,
-            Centroid = mass.Centroid,
-            Bounds = Bounds.Around(corners.Positions.Span),
-            PieceCount = grid.CountPieces(),
-            TouchesItself = false,
-            Size = size,
-            Cuts = cuts,
-        };
+        return writer.Finish(size, cuts, mass, grid.CountPieces());
     }
 
-    private Vec3[] WriteVertices(Store<LoneBore> bores)
+    // Gives the flat's area.
+    private double Write(int index)
     {
-        var count = corners.Positions.Count;
-        foreach (ref var bore in bores.Span)
-        {
-            bore.FirstVertex = count;
-            count += 2 * bore.Segments;
-        }
-
-        var vertices = GC.AllocateUninitializedArray<Vec3>(count);
-        corners.Positions.Span.CopyTo(vertices);
-        foreach (ref var bore in bores.Span)
-        {
-            bore.WriteCorners(vertices);
-        }
-
-        return vertices;
-    }
-
-    private void AssignMouths(Store<LoneBore> bores)
-    {
-        mouths.Clear();
-        firstMouth.Clear();
-        firstMouth.Resize(faces.Flats.Count, -1);
-        for (var i = 0; i < bores.Count; i++)
-        {
-            ref var bore = ref bores[i];
-            if (bore.IsLowMouth)
-            {
-                AssignMouth(i, isHigh: false, in bore, bore.LowFace);
-            }
-
-            if (bore.IsHighMouth)
-            {
-                AssignMouth(i, isHigh: true, in bore, bore.HighFace);
-            }
-        }
-    }
-
-    private void AssignMouth(int index, bool isHigh, in LoneBore bore, double face)
-    {
-        var middle = bore.Bore.Frame.Origin + (bore.Bore.Frame.W * bore.DepthAt(face, default));
-        ref var first = ref firstMouth[faces.FlatAt(bore.Axis, isUp: face != 0, middle)];
-        first = mouths.Add(new(index, isHigh, first));
-    }
-
-    private double WriteFlats(ReadOnlySpan<Vec3> vertices, Store<LoneBore> bores)
-    {
+        ref var flat = ref faces.Flats[index];
+        var sign = flat.IsUp ? 1 : -1;
         var area = 0.0;
-        for (var i = 0; i < faces.Flats.Count; i++)
+        writer.StartFlat(flat.Axis, flat.IsUp);
+        for (var l = flat.FirstLoop; l < flat.FirstLoop + flat.LoopCount; l++)
         {
-            ref var flat = ref faces.Flats[i];
-            var plane = new Plane
-            {
-                Axis = flat.Axis,
-                Nx = flat.Axis == 0 ? 1 : 0,
-                Ny = flat.Axis == 1 ? 1 : 0,
-                Nz = flat.Axis == 2 ? 1 : 0,
-            };
-            var sign = flat.IsUp ? 1 : -1;
-            triangulator.Start(in plane, flat.IsUp ? 0 : 1);
-            for (var l = flat.FirstLoop; l < flat.FirstLoop + flat.LoopCount; l++)
-            {
-                var loop = faces.Loop(l);
-                triangulator.StartLoop();
-                foreach (var corner in loop)
-                {
-                    triangulator.Add(vertices[corner], -1, corner);
-                }
-
-                area += sign * AreaOf(loop, vertices, flat.Axis);
-            }
-
-            for (var m = firstMouth[i]; m >= 0; m = mouths[m].Next)
-            {
-                ref var bore = ref bores[mouths[m].Bore];
-                var first = bore.FirstVertex + (mouths[m].IsHigh ? bore.Segments : 0);
-                triangulator.AddMouth(first, bore.Segments, mouths[m].IsHigh ? -1 : 1, vertices);
-            }
-
-            var firstTriangle = triangles.Count / 3;
-            triangulator.Run(vertices, triangles);
-            rows.Add(
-                new()
-                {
-                    Cut = flat.Cut,
-                    Side = -1,
-                    Surface = 0,
-                    Normal = new(sign * plane.Nx, sign * plane.Ny, sign * plane.Nz),
-                    FirstTriangle = firstTriangle,
-                    TriangleCount = (triangles.Count / 3) - firstTriangle,
-                }
-            );
+            var loop = faces.Loop(l);
+            writer.AddLoop(loop);
+            area += sign * AreaOf(loop, flat.Axis);
         }
 
+        writer.Part(index);
+        writer.AddFace(flat.Cut, new(flat.Axis == 0 ? sign : 0, flat.Axis == 1 ? sign : 0, flat.Axis == 2 ? sign : 0));
         return area;
     }
 
-    private static double AreaOf(ReadOnlySpan<int> loop, ReadOnlySpan<Vec3> vertices, int axis)
+    private double AreaOf(ReadOnlySpan<int> loop, int axis)
     {
+        var vertices = writer.Vertices;
         var twice = 0.0;
         var (originU, originV) = FacePoints.Flatten(vertices[loop[0]], axis, isSwapped: false);
         var (u, v) = (0.0, 0.0);
@@ -187,6 +85,4 @@ internal sealed class SquareShaper
 
         return twice / 2;
     }
-
-    private readonly record struct MouthInFlat(int Bore, bool IsHigh, int Next);
 }
