@@ -1,5 +1,3 @@
-using Dryfit.Solids.Exact;
-
 namespace Dryfit.Solids.Shaping.Run;
 
 /// <summary>
@@ -10,19 +8,19 @@ internal readonly struct RunEnd
 {
     private readonly Vec2 from;
     private readonly Vec2 to;
-    private readonly double blank;
+    private readonly double blankEnd;
 
-    private RunEnd(int axis, double blank)
+    private RunEnd(int axis, double end)
     {
-        this.blank = blank;
+        blankEnd = end;
         Cut = -1;
         Side = -1;
         Slope = (axis + 1) % 3;
     }
 
-    private RunEnd(AxialPrism cut, int edge, int axis, double blank)
+    private RunEnd(AxialPrism cut, int edge, int axis, double end)
     {
-        this.blank = blank;
+        blankEnd = end;
         Cut = cut.Cut;
         Side = cut.SideOf(edge);
         Slope = 3 - axis - cut.Axis;
@@ -106,11 +104,11 @@ internal readonly struct RunEnd
     {
         if (Cut < 0)
         {
-            return blank;
+            return blankEnd;
         }
 
         var place = from.X + ((to.X - from.X) * ((value - from.Y) / (to.Y - from.Y)));
-        return blank == 0 ? Math.Max(place, 0) : Math.Min(place, blank);
+        return blankEnd == 0 ? Math.Max(place, 0) : Math.Min(place, blankEnd);
     }
 
     /// <summary>The unit normal out of the board.</summary>

@@ -14,6 +14,7 @@ internal sealed class RunShaper(BoardWriter writer) : IFlats
     private readonly Store<Vec3> corners = new();
     private readonly Store<int> loop = new();
     private Vec3 size;
+    private double margin;
     private int axis;
     private RunEnd low;
     private RunEnd high;
@@ -23,13 +24,14 @@ internal sealed class RunShaper(BoardWriter writer) : IFlats
     /// <param name="cuts">All cuts, of which <paramref name="rest"/> are not lone bores.</param>
     /// <param name="rest">Which cuts to go by.</param>
     /// <param name="bores">The others.</param>
-    /// <param name="margin">A length far above all rounding.</param>
-    public Solid? Shape(Vec3 blank, IReadOnlyList<Cut> cuts, List<int> rest, Store<LoneBore> bores, double margin)
+    /// <param name="clearance">A length far above all rounding.</param>
+    public Solid? Shape(Vec3 blank, IReadOnlyList<Cut> cuts, List<int> rest, Store<LoneBore> bores, double clearance)
     {
         size = blank;
+        margin = clearance;
         for (axis = 0; axis < 3; axis++)
         {
-            if (Sort(cuts, rest) && Take(margin))
+            if (Sort(cuts, rest) && Take())
             {
                 return Write(cuts, bores);
             }
@@ -76,19 +78,21 @@ internal sealed class RunShaper(BoardWriter writer) : IFlats
         (low, high) = (RunEnd.Blank(axis, 0), RunEnd.Blank(axis, size.At(axis)));
         foreach (var i in rest)
         {
-            if (!Reaches(cuts[i]))
+            // Where a tilted cut is, is only known to within rounding.
+            var along = AxialPrism.Read(cuts[i], i, axis);
+            if (!Reaches(cuts[i].Around().Grown(along is null ? margin : 0)))
             {
                 continue;
             }
 
-            if (AxialPrism.Read(cuts[i], i, axis) is not { } cut)
+            if (along is null)
             {
                 return false;
             }
 
-            if (cut.Axis == axis && cut.Low <= 0 && cut.High >= size.At(axis))
+            if (along.Axis == axis && along.Low <= 0 && along.High >= size.At(axis))
             {
-                walls.Add(cut);
+                walls.Add(along);
                 continue;
             }
 
@@ -114,18 +118,15 @@ internal sealed class RunShaper(BoardWriter writer) : IFlats
         return true;
     }
 
-    private bool Reaches(Cut cut)
-    {
-        var around = cut.Around();
-        return around.MinX < size.X
-            && around.MaxX > 0
-            && around.MinY < size.Y
-            && around.MaxY > 0
-            && around.MinZ < size.Z
-            && around.MaxZ > 0;
-    }
+    private bool Reaches(in Bounds around) =>
+        around.MinX < size.X
+        && around.MaxX > 0
+        && around.MinY < size.Y
+        && around.MaxY > 0
+        && around.MinZ < size.Z
+        && around.MaxZ > 0;
 
-    private bool Take(double margin)
+    private bool Take()
     {
         var (u, v) = ((axis + 1) % 3, (axis + 2) % 3);
         if (!section.Take(size.At(u), size.At(v), walls, margin))
