@@ -29,6 +29,7 @@ internal sealed class FaceTriangulator(PointTable points)
     {
         shape.Start(axis, isSwapped: !isUp);
         mouths.Clear();
+        middles.Clear();
     }
 
     public void StartLoop()
