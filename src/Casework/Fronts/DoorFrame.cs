@@ -1,10 +1,11 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts.Frames;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Fronts;
 
-/// <summary>The four members of a framed door, joined, with all that its panel or pane must know of them.</summary>
+/// <summary>The members of a framed door, joined, with all that its panels or panes must know of them.</summary>
 internal sealed record DoorFrame
 {
     public required Leaf Leaf { get; init; }
@@ -17,31 +18,10 @@ internal sealed record DoorFrame
 
     public required PartDraft Bottom { get; init; }
 
-    /// <summary>Between the stiles, as reckoned.</summary>
-    public required Figure InsideWidth { get; init; }
-
-    /// <summary>Between the rails, as reckoned.</summary>
-    public required Figure InsideHeight { get; init; }
+    /// <summary>The fields between the rails, from the top.</summary>
+    public required IReadOnlyList<FrameField> Rows { get; init; }
 
     public required FrameGroove Groove { get; init; }
-
-    /// <summary>The members with the way something inside goes to meet each.</summary>
-    public IEnumerable<(PartDraft Member, Direction Into)> Around =>
-        [(Left, Direction.Left), (Right, Direction.Right), (Bottom, Direction.Down), (Top, Direction.Up)];
-
-    /// <summary>The clear space between the members as it left the clamps: X and Z bound it.</summary>
-    public Extent Inside =>
-        new(
-            new(Left.Extent.Max.X, Left.Extent.Min.Y, Bottom.Extent.Max.Z),
-            new(Right.Extent.Min.X, Left.Extent.Max.Y, Top.Extent.Min.Z)
-        );
-
-    /// <summary>The corner of something that stands in the middle of the inside.</summary>
-    public Point Centred(Length width, Length height, Length y)
-    {
-        var inside = Inside;
-        return new((inside.Min.X + inside.Max.X - width) / 2, y, (inside.Min.Z + inside.Max.Z - height) / 2);
-    }
 
     /// <summary>The Y of the front face of the hinge stile.</summary>
     public Length FaceY => (Leaf.Hinged == Direction.Left ? Left : Right).Extent.Min.Y;

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts.Frames;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -35,6 +36,15 @@ internal sealed record DoorPlan
     public required Figure TopRail { get; init; }
 
     public required Figure BottomRail { get; init; }
+
+    /// <summary>Middle rails, muntins and bars.</summary>
+    public required Division Division { get; init; }
+
+    /// <summary>How panels are raised; null for flat ones.</summary>
+    public required RaisedPanel? Raised { get; init; }
+
+    /// <summary>Whether panes lie in grooves for good, and not behind beads.</summary>
+    public required bool IsCaptive { get; init; }
 
     /// <summary>The panel, or the pane of a glazed door; the door's own material for a slab, which has none.</summary>
     public required Material Infill { get; init; }
@@ -92,6 +102,9 @@ internal sealed record DoorPlan
                 DoorKind.Glazed => materials.Named("glass", "panes", "glass") ?? throw NoGlass(value.Place),
                 _ => material,
             },
+            Division = Division.Read(piece, said, kind),
+            Raised = RaisedPanel.Read(piece, said, spoken[4], kind, value.Place),
+            IsCaptive = kind == DoorKind.Glazed && said?.Text("panes held by") == "groove",
             Hinges = said is not null && said.Has("hinges") ? said.Count("hinges") : null,
             Hinge = piece.Families.Hinge(
                 said?.Text("hinge"),

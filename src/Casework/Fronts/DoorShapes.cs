@@ -1,3 +1,4 @@
+using Dryfit.Casework.Fronts.Frames;
 using Dryfit.Casework.Words;
 using Dryfit.Recipe;
 
@@ -12,7 +13,13 @@ internal static class DoorShapes
 
     /// <summary>The words of the short form.</summary>
     public static PhraseShape Spoken { get; } =
-        new(Kinds, Leaves, new ChoiceShape("hinged left", "hinged right"), FrontShapes.Hangs);
+        new(
+            Kinds,
+            Leaves,
+            new ChoiceShape("hinged left", "hinged right"),
+            FrontShapes.Hangs,
+            new ChoiceShape("flat", "raised")
+        );
 
     public static RecordShape Written { get; } =
         new(
@@ -65,6 +72,9 @@ internal static class DoorShapes
                         "Material of the panel of a framed door.",
                         Default: "the material called `panels`, else that of the door"
                     ),
+                    .. FrameShapes.Divisions,
+                    FrameShapes.Raised,
+                    FrameShapes.HeldBy,
                     new(
                         "glass",
                         new NameShape("material"),

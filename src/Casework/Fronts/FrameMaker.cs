@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts.Frames;
 using Dryfit.Casework.Joinery;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -22,6 +23,8 @@ internal static class FrameMaker
         var insideWidth = (leaf.Width - plan.Stile - plan.Stile).As("inside width");
         var insideHeight = (leaf.Height - plan.TopRail - plan.BottomRail).As("inside height");
         Refuse(leaf, groove, insideWidth, insideHeight);
+        var heights = RowHeights.Of(leaf, insideHeight);
+        var middle = plan.Division.Rails;
 
         var height = leaf.Height.As("stile length");
         var across = (leaf.Width - plan.Stile - plan.Stile + depth + depth).As("rail length");
@@ -30,7 +33,14 @@ internal static class FrameMaker
         var top = SizesOf("top rail", Role.DoorRail, across, plan.TopRail);
         var bottom = SizesOf("bottom rail", Role.DoorRail, across, plan.BottomRail);
 
-        var between = Length.Max(top.Length.Length, bottom.Length.Length) - (depth.Length * 2);
+        var middles = heights
+            .SkipLast(1)
+            .Select((_, n) => heights.Count == 2 ? "middle rail" : $"middle rail {n + 1}")
+            .Select(name => (Name: name, Sizes: SizesOf(name, Role.DoorRail, across, middle!.Width)))
+            .ToList();
+
+        var between =
+            middles.Select(m => m.Sizes).Append(top).Append(bottom).Max(rail => rail.Length.Length) - (depth.Length * 2);
         var x = leaf.LeftOf(left.Width.Length + between + right.Width.Length);
         var innerLeft = x + left.Width.Length;
         var innerRight = innerLeft + between;
@@ -47,12 +57,25 @@ internal static class FrameMaker
         var rightStile = Stile("right stile", right, innerRight);
         var topRail = Rail("top rail", plan.TopRail, top, topZ - top.Width.Length);
         var bottomRail = Rail("bottom rail", plan.BottomRail, bottom, leaf.BottomZ);
+        var middleRails = new List<PartDraft>();
+        var z = leaf.BottomZ + plan.BottomRail.Length;
+        foreach (var (name, sizes) in middles)
+        {
+            z += heights[middleRails.Count].Length;
+            middleRails.Add(Rail(name, middle!.Width, sizes, z));
+            z += middle.Width.Length;
+        }
 
         Groove(leftStile, Direction.Right);
         Groove(rightStile, Direction.Left);
         Groove(topRail, Direction.Down);
         Groove(bottomRail, Direction.Up);
-        foreach (var rail in (ReadOnlySpan<PartDraft>)[topRail, bottomRail])
+        foreach (var rail in middleRails)
+        {
+            Groove(rail, Direction.Down);
+            Groove(rail, Direction.Up);
+        }
+        foreach (var rail in (IEnumerable<PartDraft>)[topRail, bottomRail, .. middleRails])
         {
             Tenon(rail, leftStile, Direction.Left);
             Tenon(rail, rightStile, Direction.Right);
@@ -65,10 +88,32 @@ internal static class FrameMaker
             Right = rightStile,
             Top = topRail,
             Bottom = bottomRail,
-            InsideWidth = insideWidth,
-            InsideHeight = insideHeight,
+            Rows = Rows(),
             Groove = groove,
         };
+
+        IReadOnlyList<FrameField> Rows()
+        {
+            List<PartDraft> levels = [bottomRail, .. middleRails, topRail];
+            return
+            [
+                .. heights
+                    .Select(
+                        (height, n) =>
+                            new FrameField
+                            {
+                                Name = FieldNames.Row(heights.Count - 1 - n, heights.Count),
+                                Left = new(leftStile, depth),
+                                Right = new(rightStile, depth),
+                                Below = new(levels[n], depth),
+                                Above = new(levels[n + 1], depth),
+                                Width = insideWidth,
+                                Height = height,
+                            }
+                    )
+                    .Reverse(),
+            ];
+        }
 
         CutSizes SizesOf(string name, Role role, Figure length, Figure width) =>
             piece.SizesAsCut(leaf.Group, name, role, length, width, plan.Material.Thickness);
@@ -120,6 +165,12 @@ internal static class FrameMaker
                 $"The {leaf.Group.Name} is {NoRoom.Show(plan.Material.Thickness.Length)} thick: its lip and groove take all of that.",
                 leaf.Source,
                 "a thicker material for stiles and rails"
+            );
+        if (plan.Division.Rails is { } rails && groove.Depth.Length * 2 >= rails.Width.Length)
+            throw NoRoom.Of(
+                $"A middle rail of the {leaf.Group.Name} is {NoRoom.Show(rails.Width.Length)} wide: its two grooves of {NoRoom.Show(groove.Depth.Length)} would cut it through.",
+                rails.Place,
+                "a middle rail wider than its two grooves are deep"
             );
         var narrowest = Length.Min(plan.Stile.Length, Length.Min(plan.TopRail.Length, plan.BottomRail.Length));
         if (groove.Depth.Length >= narrowest)

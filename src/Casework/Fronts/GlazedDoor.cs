@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts.Frames;
 using Dryfit.Casework.Joinery;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -6,68 +7,99 @@ using Dryfit.Parameters;
 namespace Dryfit.Casework.Fronts;
 
 /// <summary>
-/// A door with a pane that goes in from behind: between the rails the back wall of the groove is taken away, and four
-/// beads hold the pane, so that it can be replaced.
+/// A door with panes. Held by beads they go in from behind: between the rails the back wall of the groove is taken away, and
+/// four beads hold each pane, so that it can be replaced. Captive ones lie in the groove like a panel, for good.
 /// </summary>
 internal static class GlazedDoor
 {
     public static DoorUnit Build(PieceBuilder piece, Leaf leaf)
     {
-        var groove = new FrameGroove(
-            piece.Shop.Length(DoorRules.DoorGrooveDepth, "rabbet"),
-            piece.Shop.Length(DoorRules.DoorLip, "lip"),
-            piece.Shop.Length(DoorRules.DoorGrooveWidth, "groove width")
-        );
-        var beadThickness = BeadThickness(leaf, groove);
+        var isCaptive = leaf.Plan.IsCaptive;
+        var groove = GrooveFor(piece, leaf);
+        var beadThickness = isCaptive ? null : BeadThickness(leaf, groove);
         var frame = FrameMaker.Make(piece, leaf, groove);
-        OpenAtBack(frame);
-        var pane = AddPane(piece, frame);
-        Beads.Add(piece, frame, pane, beadThickness);
+        var fields = frame.Rows;
+        if (leaf.Plan.Division.Bars is { } bars)
+        {
+            var divider = new FieldDivider(piece, frame);
+            fields = [.. fields.SelectMany(row => divider.Bars(row, bars))];
+        }
+        foreach (var field in fields)
+        {
+            if (!isCaptive)
+                OpenAtBack(frame, field);
+            var pane = AddPane(piece, frame, field);
+            if (beadThickness is not null)
+                new Beads(piece, frame, field, pane, beadThickness).Add();
+        }
         return frame.Unit;
     }
 
-    private static void OpenAtBack(DoorFrame frame)
+    /// <summary>The groove of the house; wider where a captive pane is thicker than that.</summary>
+    private static FrameGroove GrooveFor(PieceBuilder piece, Leaf leaf)
     {
-        var (depth, lip) = (frame.Groove.Depth.Length, frame.Groove.Lip.Length);
-        var inside = frame.Inside;
-        var upright = (Axis.Z, inside.Min.Z - depth, inside.Max.Z + depth);
-        EdgeGroove.Cut(frame.Left, Direction.Right, depth, lip, null, upright);
-        EdgeGroove.Cut(frame.Right, Direction.Left, depth, lip, null, upright);
-        EdgeGroove.Cut(frame.Top, Direction.Down, depth, lip, null, BetweenShoulders(frame.Top));
-        EdgeGroove.Cut(frame.Bottom, Direction.Up, depth, lip, null, BetweenShoulders(frame.Bottom));
-
-        (Axis, Length, Length) BetweenShoulders(PartDraft rail) =>
-            (Axis.X, rail.Extent.Min.X + depth, rail.Extent.Max.X - depth);
+        var width = piece.Shop.Length(DoorRules.DoorGrooveWidth, "groove width");
+        var pane = leaf.Plan.Infill.Thickness;
+        return new FrameGroove(
+            piece.Shop.Length(DoorRules.DoorGrooveDepth, "rabbet"),
+            piece.Shop.Length(DoorRules.DoorLip, "lip"),
+            leaf.Plan.IsCaptive && pane.Length > width.Length ? pane.As("pane thickness") : width
+        );
     }
 
-    private static PartDraft AddPane(PieceBuilder piece, DoorFrame frame)
+    /// <summary>Takes the back wall of the grooves away around one pane; bars are open already.</summary>
+    private static void OpenAtBack(DoorFrame frame, FrameField field)
+    {
+        var lip = frame.Groove.Lip.Length;
+        var inside = field.Inside;
+        foreach (var (member, into) in field.Around)
+        {
+            if (member.IsBar)
+                continue;
+            var along =
+                into.Axis() == Axis.X
+                    ? (
+                        Axis.Z,
+                        inside.Min.Z - field.Below.Depth.Length,
+                        inside.Max.Z + field.Above.Depth.Length
+                    )
+                    : (Axis.X, inside.Min.X - OverBar(field.Left), inside.Max.X + OverBar(field.Right));
+            EdgeGroove.Cut(member.Part, into.Opposite(), member.Depth.Length, lip, null, along);
+        }
+
+        // A rail ends at the stile, but runs on behind a bar, on which the pane lies.
+        static Length OverBar(FrameMember member) => member.IsBar ? member.Depth.Length : Length.Zero;
+    }
+
+    private static PartDraft AddPane(PieceBuilder piece, DoorFrame frame, FrameField field)
     {
         var leaf = frame.Leaf;
         var material = leaf.Plan.Infill;
-        var rabbet = frame.Groove.Depth;
-        var play = piece.Shop.Length(DoorRules.GlassPlay, "play");
-        if (play.Length >= rabbet.Length)
-            throw NoRoom.Of(
-                $"The pane of the {leaf.Group.Name} would fall out: its play of {NoRoom.Show(play.Length)} takes the whole rabbet.",
-                leaf.Source,
-                "a deeper groove or less play in the shop file's rules for doors"
-            );
-        var length = (frame.InsideHeight + rabbet + rabbet - play - play).As("pane height");
-        var width = (frame.InsideWidth + rabbet + rabbet - play - play).As("pane width");
-        var own = piece.SizesAsCut(leaf.Group, "pane", Role.Glass, length, width, material.Thickness);
+        var seatHeight = field.Height + field.Below.Depth + field.Above.Depth;
+        var seatWidth = field.Width + field.Left.Depth + field.Right.Depth;
+        var (up, across) = (PanePlay.For(piece, material, seatHeight), PanePlay.For(piece, material, seatWidth));
+        foreach (var (member, into) in field.Around)
+            PanePlay.Refuse(leaf, member, into.Axis() == Axis.Z ? up : across);
+        var length = (seatHeight - up - up).As("pane height");
+        var width = (seatWidth - across - across).As("pane width");
+        var name = field.NameOf("pane");
+        var own = piece.SizesAsCut(leaf.Group, name, Role.Glass, length, width, material.Thickness);
         var pane = piece.Board(
             leaf.Group,
-            "pane",
+            name,
             Role.Glass,
             material,
             Lie.Of(Direction.Up, Direction.Front),
             length,
             width,
-            frame.Centred(own.Width.Length, own.Length.Length, frame.FaceY + frame.Groove.Lip.Length),
+            field.Centred(own.Width.Length, own.Length.Length, frame.FaceY + frame.Groove.Lip.Length),
             leaf.Source
         );
-        foreach (var (member, into) in frame.Around)
-            piece.Join(JointKind.Loose, member, pane, into, rabbet.Length - play.Length, play.Length, glued: false);
+        foreach (var (member, into) in field.Around)
+        {
+            var play = (into.Axis() == Axis.Z ? up : across).Length;
+            piece.Join(JointKind.Loose, member.Part, pane, into, member.Depth.Length - play, play, glued: false);
+        }
         return pane;
     }
 

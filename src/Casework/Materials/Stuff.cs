@@ -18,6 +18,9 @@ public sealed record Stuff(
     IReadOnlyList<string> AlsoCalled
 )
 {
+    /// <summary>How much it grows with warmth: millionths of its length for each degree (K); 0 where that does not matter.</summary>
+    public int GrowthPerMillionK { get; init; }
+
     /// <summary>Letters and hyphens only: <c>birch-plywood</c>.</summary>
     public string Id => Name.Replace(' ', '-');
 

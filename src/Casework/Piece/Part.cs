@@ -25,6 +25,9 @@ public enum Role
     Plinth,
     DoorStile,
     DoorRail,
+
+    /// <summary>Between the panels of a door, or a bar between its panes.</summary>
+    DoorMuntin,
     DoorPanel,
     DoorSlab,
     Glass,

@@ -10,6 +10,7 @@ public static class AllRules
         .. JointRules.All,
         .. FaceFrameRules.All,
         .. DoorRules.All,
+        .. PlasticRules.All,
         .. HingeRules.All,
         .. ButtHingeRules.All,
         .. PullRules.All,

@@ -84,6 +84,44 @@ public static class DoorRules
         new(Section, "glass play", "1/16\"", "1.5 mm", "Room around a pane in its rabbet, each side.", Rule.Practice);
     public static Rule DoorLip { get; } =
         new(Section, "lip", "1/4\"", "6 mm", "Thickness of the wood in front of the groove.", Rule.Practice);
+    public static Rule BarWidth { get; } =
+        new(Section, "bars", "7/8\"", "22 mm", "Width of the bars of a barred door.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule BarRabbet { get; } =
+        new(
+            Section,
+            "bar rabbet",
+            "1/4\"",
+            "6 mm",
+            "How far each pane lies on a bar of a barred door, its play included.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule RaiseBevel { get; } =
+        new(
+            Section,
+            "bevel",
+            "1 1/2\"",
+            "35 mm",
+            "Width of the bevel of a raised panel, from its tongue to its field.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule RaiseFillet { get; } =
+        new(
+            Section,
+            "fillet",
+            "1/16\"",
+            "1.5 mm",
+            "Height of the step between the bevel and the field of a raised panel.",
+            Rule.Practice
+        );
 
     internal static IReadOnlyList<Rule> All { get; } =
     [
@@ -96,5 +134,9 @@ public static class DoorRules
         PanelPlaySheet,
         GlassPlay,
         DoorLip,
+        BarWidth,
+        BarRabbet,
+        RaiseBevel,
+        RaiseFillet,
     ];
 }

@@ -1,0 +1,85 @@
+using Dryfit.Casework.Building;
+using Dryfit.Findings;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Fronts.Frames;
+
+/// <summary>
+/// How a panel is raised: a bevel from its tongue up to a small step, the fillet, around the field. Tongue and bevel are cut
+/// along each edge in one profile; the corners mitre by themselves where the profiles meet.
+/// </summary>
+/// <param name="Bevel">Width of the bevel, from the shoulder of the tongue to the field.</param>
+/// <param name="Fillet">Height of the step.</param>
+internal sealed record RaisedPanel(Figure Bevel, Figure Fillet)
+{
+    public static RaisedPanel? Read(
+        PieceBuilder piece,
+        Fields? said,
+        string? spoken,
+        DoorKind kind,
+        SourcePlace place
+    )
+    {
+        var keys = said?.Map("raised");
+        if (spoken != "raised" && said?.Has("raised") != true)
+            return null;
+        if (kind != DoorKind.Framed)
+            throw NoRoom.Of("Only the panel of a framed door can be raised.", place, "`kind: framed`, or not raised");
+        return new(
+            keys?.LengthOrNull("bevel") ?? piece.Shop.Length(DoorRules.RaiseBevel, "bevel"),
+            keys?.LengthOrNull("fillet") ?? piece.Shop.Length(DoorRules.RaiseFillet, "fillet")
+        );
+    }
+
+    /// <summary>Cuts tongue and bevel along all four edges of a panel's front.</summary>
+    /// <param name="tongue">Length of the tongue.</param>
+    /// <param name="deep">From the field to the front of the tongue.</param>
+    public void Cut(PartDraft panel, Length tongue, Length deep)
+    {
+        var (length, width, face) = (panel.Length.Length, panel.Width.Length, panel.Thickness.Length);
+        var across = Profile(width, tongue, deep, face);
+        var along = Profile(length, tongue, deep, face);
+        foreach (var profile in across)
+            panel.Sweep(CutKind.Bevel, Axis.X, profile, Length.Zero, length);
+        // Swept across, the outline's first coordinate is the thickness: seen so, the same corners run the other way.
+        foreach (var profile in along)
+            panel.Sweep(CutKind.Bevel, Axis.Y, [.. profile.Select(p => (p.B, p.A)).Reverse()], Length.Zero, width);
+    }
+
+    /// <summary>What comes away at the near and at the far edge, counter-clockwise: distance across, height through.</summary>
+    private IReadOnlyList<(Length A, Length B)>[] Profile(Length size, Length tongue, Length deep, Length face)
+    {
+        var (low, step) = (face - deep, face - Fillet.Length);
+        var inner = tongue + Bevel.Length;
+        var near = new List<(Length A, Length B)> { (Length.Zero, low), (tongue, low), (inner, step) };
+        if (Fillet.Length > Length.Zero)
+            near.Add((inner, face));
+        near.Add((Length.Zero, face));
+        return [near, [.. near.Select(p => (size - p.A, p.B)).Reverse()]];
+    }
+
+    /// <summary>Refuses what leaves no field or no bevel.</summary>
+    public void Refuse(Leaf leaf, Length length, Length width, Length tongue, Length deep)
+    {
+        var taken = (tongue + Bevel.Length) * 2;
+        if (Length.Min(length, width) <= taken)
+            throw NoRoom.Of(
+                $"The panel of the {leaf.Group.Name} is {NoRoom.Show(Length.Min(length, width))} wide: its bevels of {NoRoom.Show(Bevel.Length)} leave no field.",
+                leaf.Source,
+                "a narrower `bevel:`, or a larger panel"
+            );
+        if (deep <= Fillet.Length)
+            throw NoRoom.Of(
+                $"The panel of the {leaf.Group.Name} stands {NoRoom.Show(Length.Max(deep, Length.Zero))} before its tongue: that is no more than its fillet, and leaves nothing to bevel.",
+                leaf.Source,
+                "a `panel:` of a material thicker than the groove is wide, by more than the fillet"
+            );
+        if (leaf.Plan.Infill is { Kind: MaterialKind.Sheet, HasGrain: true })
+            throw NoRoom.Of(
+                $"The panel of the {leaf.Group.Name} is {leaf.Plan.Infill.Stuff}: a bevel would lay its plies bare.",
+                leaf.Source,
+                "a `panel:` of solid timber, or of a sheet without plies"
+            );
+    }
+}
