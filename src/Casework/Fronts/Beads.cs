@@ -10,13 +10,7 @@ namespace Dryfit.Casework.Fronts;
 /// The four beads behind a pane. They fill the rabbet, flush with the back of the door; the upper and lower run the
 /// whole width, the others stand between them. Pinned, never glued.
 /// </summary>
-internal sealed class Beads(
-    PieceBuilder piece,
-    DoorFrame frame,
-    FrameField field,
-    PartDraft pane,
-    Figure thickness
-)
+internal sealed class Beads(PieceBuilder piece, DoorFrame frame, FrameField field, PartDraft pane, Figure thickness)
 {
     /// <summary>One pin for about every 150 mm, common practice.</summary>
     private static readonly Length PinSpacing = Length.FromMillimetres(150);
@@ -51,7 +45,9 @@ internal sealed class Beads(
         Pin(field.Below, bottom, Direction.Down);
         Pin(field.Left, left, Direction.Left);
         Pin(field.Right, right, Direction.Right);
-        foreach (var (bead, beside) in (ReadOnlySpan<(PartDraft, FrameMember)>)[(top, field.Above), (bottom, field.Below)])
+        foreach (
+            var (bead, beside) in (ReadOnlySpan<(PartDraft, FrameMember)>)[(top, field.Above), (bottom, field.Below)]
+        )
         {
             MeetEnd(field.Left, bead, beside, Direction.Left);
             MeetEnd(field.Right, bead, beside, Direction.Right);

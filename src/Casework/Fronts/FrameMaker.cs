@@ -40,7 +40,8 @@ internal static class FrameMaker
             .ToList();
 
         var between =
-            middles.Select(m => m.Sizes).Append(top).Append(bottom).Max(rail => rail.Length.Length) - (depth.Length * 2);
+            middles.Select(m => m.Sizes).Append(top).Append(bottom).Max(rail => rail.Length.Length)
+            - (depth.Length * 2);
         var x = leaf.LeftOf(left.Width.Length + between + right.Width.Length);
         var innerLeft = x + left.Width.Length;
         var innerRight = innerLeft + between;

@@ -58,11 +58,7 @@ internal static class GlazedDoor
                 continue;
             var along =
                 into.Axis() == Axis.X
-                    ? (
-                        Axis.Z,
-                        inside.Min.Z - field.Below.Depth.Length,
-                        inside.Max.Z + field.Above.Depth.Length
-                    )
+                    ? (Axis.Z, inside.Min.Z - field.Below.Depth.Length, inside.Max.Z + field.Above.Depth.Length)
                     : (Axis.X, inside.Min.X - OverBar(field.Left), inside.Max.X + OverBar(field.Right));
             EdgeGroove.Cut(member.Part, into.Opposite(), member.Depth.Length, lip, null, along);
         }

@@ -115,7 +115,10 @@ public sealed class DividedDoorTests
     public void Plastic_pane_has_room_to_grow()
     {
         // 704 less two gaps of 2 and two stiles of 60 is 580, and two rabbets of 10 make 600.
-        var acrylic = Stuff("panes", MaterialKind.Plastic, "3 mm") with { Stuff = "acrylic" };
+        var acrylic = Stuff("panes", MaterialKind.Plastic, "3 mm") with
+        {
+            Stuff = "acrylic",
+        };
         var bench = new FrontBench(LengthUnit.Millimetre, "704 mm", "704 mm", materials: acrylic);
         bench.Doors("glazed");
         Assert.Equal(Exact("595.32 mm"), bench["upper door pane"].Width.Length);
@@ -149,7 +152,10 @@ public sealed class DividedDoorTests
         const double Fillet = 234.0 * 132 * 2;
         const double Slopes = 4.0 / 6 * ((294.0 * 192) + (4 * 264.0 * 162) + (234.0 * 132));
         piece.Holds("base door panel", Tongue + Behind + Fillet + Slopes);
-        Assert.Equal(0, (piece.Part("base door panel").Extent.Min.Y - piece.Part("base door left stile").Extent.Min.Y).Sign);
+        Assert.Equal(
+            0,
+            (piece.Part("base door panel").Extent.Min.Y - piece.Part("base door left stile").Extent.Min.Y).Sign
+        );
     }
 
     [Theory]

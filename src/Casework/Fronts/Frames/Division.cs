@@ -42,7 +42,12 @@ internal sealed record Division(MiddleRails? Rails, Muntins? Muntins, GlazingBar
             : keys.Count("equal");
         return count == 0
             ? null
-            : new(count, width, [.. at.Cast<Scalar>().Select(h => said.Scope.Length(h, "height of the middle rail"))], place);
+            : new(
+                count,
+                width,
+                [.. at.Cast<Scalar>().Select(h => said.Scope.Length(h, "height of the middle rail"))],
+                place
+            );
     }
 
     private static Muntins? ReadMuntins(PieceBuilder piece, Fields said)

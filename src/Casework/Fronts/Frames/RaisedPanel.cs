@@ -13,13 +13,7 @@ namespace Dryfit.Casework.Fronts.Frames;
 /// <param name="Fillet">Height of the step.</param>
 internal sealed record RaisedPanel(Figure Bevel, Figure Fillet)
 {
-    public static RaisedPanel? Read(
-        PieceBuilder piece,
-        Fields? said,
-        string? spoken,
-        DoorKind kind,
-        SourcePlace place
-    )
+    public static RaisedPanel? Read(PieceBuilder piece, Fields? said, string? spoken, DoorKind kind, SourcePlace place)
     {
         var keys = said?.Map("raised");
         if (spoken != "raised" && said?.Has("raised") != true)
