@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Shaping;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -31,26 +32,15 @@ internal sealed record RaisedPanel(Figure Bevel, Figure Fillet)
     /// <param name="deep">From the field to the front of the tongue.</param>
     public void Cut(PartDraft panel, Length tongue, Length deep)
     {
-        var (length, width, face) = (panel.Length.Length, panel.Width.Length, panel.Thickness.Length);
-        var across = Profile(width, tongue, deep, face);
-        var along = Profile(length, tongue, deep, face);
-        foreach (var profile in across)
-            panel.Sweep(CutKind.Bevel, Axis.X, profile, Length.Zero, length);
-        // Swept across, the outline's first coordinate is the thickness: seen so, the same corners run the other way.
-        foreach (var profile in along)
-            panel.Sweep(CutKind.Bevel, Axis.Y, [.. profile.Select(p => (p.B, p.A)).Reverse()], Length.Zero, width);
-    }
-
-    /// <summary>What comes away at the near and at the far edge, counter-clockwise: distance across, height through.</summary>
-    private IReadOnlyList<(Length A, Length B)>[] Profile(Length size, Length tongue, Length deep, Length face)
-    {
-        var (low, step) = (face - deep, face - Fillet.Length);
         var inner = tongue + Bevel.Length;
-        var near = new List<(Length A, Length B)> { (Length.Zero, low), (tongue, low), (inner, step) };
+        var outline = new List<OutlineCorner> { (Length.Zero, Length.Zero), (inner, Length.Zero) };
         if (Fillet.Length > Length.Zero)
-            near.Add((inner, face));
-        near.Add((Length.Zero, face));
-        return [near, [.. near.Select(p => (size - p.A, p.B)).Reverse()]];
+            outline.Add((inner, Fillet.Length));
+        outline.Add((tongue, deep));
+        outline.Add((Length.Zero, deep));
+        var shape = new EdgeShape(CutKind.Bevel, "panel bevel", outline);
+        foreach (var edge in (ReadOnlySpan<Direction>)[Direction.Left, Direction.Right, Direction.Down, Direction.Up])
+            ShapedEdge.Cut(panel, edge, Direction.Front, shape);
     }
 
     /// <summary>Refuses what leaves no field or no bevel.</summary>
