@@ -105,7 +105,7 @@ public static class Design
                 Note = (recipe["note"] as Scalar)?.Text,
                 Format = format,
                 Grid = grid,
-                Groups = [.. piece.Groups.Select(g => new Group(g.Id, g.Name, g.Kind, g.Parent?.Id, g.Source))],
+                Groups = [.. piece.Groups.Select(g => new Group(g.Id, g.Name, g.Kind, g.Parent?.Id, g.Source, g.Turn))],
                 Parts = PieceFinisher.Finish(piece, grid, finishes),
                 Joints = piece.Joints,
                 Hardware = piece.Hardware,
@@ -129,7 +129,8 @@ public static class Design
                 said.Name,
                 said.IsKept ? GroupKind.KeptCarcase : GroupKind.Carcase,
                 root,
-                said.Place
+                said.Place,
+                body.Turn
             );
             if (said.IsKept)
                 KeptBodyMaker.Make(piece, group, said.Fields, body);

@@ -7,86 +7,89 @@ namespace Dryfit.Inspection;
 
 /// <summary>
 /// A piece on the bench: its solids in place, who is near whom, and what was measured between them, each measured once
-/// however many checks ask.
+/// however many checks ask. Directions are those of the frame from which it is looked at: the piece's own, or that of
+/// something turned in plan, so that a front at an angle is judged as squarely as any other.
 /// </summary>
 internal sealed class InspectedPiece
 {
-    private readonly Dictionary<string, Shape> _byId = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Group> _groups = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, List<Shape>> _byGroup = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Opening> _openings = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Front> _fronts = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, int> _order = new(StringComparer.Ordinal);
+    private readonly PieceIndex _index;
+    private readonly PlanTurn? _turn;
+    private readonly Shape?[] _shapes;
+    private readonly Lazy<IReadOnlyList<Shape>> _all;
+    private readonly Lazy<BoxTree> _tree;
     private readonly Dictionary<(string, string), Overlap?> _overlaps = [];
     private readonly Dictionary<string, JointFit> _fits = new(StringComparer.Ordinal);
-    private readonly BoxTree _tree;
 
     public InspectedPiece(Piece piece)
+        : this(new PieceIndex(piece), null) { }
+
+    private InspectedPiece(PieceIndex index, PlanTurn? turn)
     {
-        Piece = piece;
-        Shapes = [.. piece.Parts.Select(part => new Shape(part))];
-        foreach (var group in piece.Groups)
-            _groups[group.Id] = group;
-        foreach (var opening in piece.Openings)
-            _openings[opening.Id] = opening;
-        foreach (var front in piece.Fronts)
-            _fronts[front.Group] = front;
-        foreach (var shape in Shapes)
-        {
-            _order[shape.Part.Id] = _order.Count;
-            _byId[shape.Part.Id] = shape;
-            if (!_byGroup.TryGetValue(shape.Part.Group, out var members))
-                _byGroup[shape.Part.Group] = members = [];
-            members.Add(shape);
-        }
-        _tree = new([.. Shapes.Select(shape => shape.Box)]);
-        JoinedPairs = piece.Joints.Select(joint => Pairing(joint.Receives, joint.Enters)).ToHashSet();
+        _index = index;
+        _turn = turn;
+        _shapes = new Shape?[index.Piece.Parts.Count];
+        _all = new(() => [.. Enumerable.Range(0, _shapes.Length).Select(At)]);
+        _tree = new(() => new BoxTree([.. Shapes.Select(shape => shape.Box)]));
+        index.Seen.Add((turn, 0), this);
     }
 
-    public Piece Piece { get; }
+    /// <summary>The same piece seen from the frame of a turn; null is the piece's own frame.</summary>
+    public InspectedPiece From(PlanTurn? turn)
+    {
+        if (turn == _turn)
+            return this;
+        return _index.Seen.TryGetValue((turn, 0), out var seen) ? seen : new InspectedPiece(_index, turn);
+    }
+
+    /// <summary>The piece seen squarely to a front.</summary>
+    public InspectedPiece From(Front front) => From(Group(front.Group)?.Turn);
+
+    /// <summary>The piece seen as a joint tells its way in.</summary>
+    public InspectedPiece From(Joint joint) => From(Piece.Parts[_index.Order[joint.Enters]].Turn);
+
+    public Piece Piece => _index.Piece;
 
     /// <summary>All parts in the order of the piece.</summary>
-    public IReadOnlyList<Shape> Shapes { get; }
+    public IReadOnlyList<Shape> Shapes => _all.Value;
 
     /// <summary>Ids of the parts of each joint, as <see cref="Pairing"/> orders them.</summary>
-    public IReadOnlySet<(string, string)> JoinedPairs { get; }
+    public IReadOnlySet<(string, string)> JoinedPairs => _index.JoinedPairs;
 
     public Grid Grid => Piece.Grid;
 
     /// <exception cref="InvalidOperationException">The piece names a part it does not have: a fault of ours.</exception>
     public Shape Shape(string id) =>
-        _byId.TryGetValue(id, out var shape)
-            ? shape
+        _index.Order.TryGetValue(id, out var n)
+            ? At(n)
             : throw new InvalidOperationException($"The piece names a part '{id}' that it does not have.");
 
     public IReadOnlyList<Shape> ShapesOf(IEnumerable<string> ids) => [.. ids.Select(Shape)];
 
-    public IReadOnlyList<Shape> Members(string group) => _byGroup.TryGetValue(group, out var members) ? members : [];
+    public IReadOnlyList<Shape> Members(string group) => [.. _index.Members[group].Select(At)];
 
-    public Group? Group(string id) => _groups.GetValueOrDefault(id);
+    public Group? Group(string id) => _index.Groups.GetValueOrDefault(id);
 
     /// <summary>The name of a group as a maker says it.</summary>
-    public string GroupName(string id) => _groups.TryGetValue(id, out var group) ? group.Name : id;
+    public string GroupName(string id) => _index.Groups.TryGetValue(id, out var group) ? group.Name : id;
 
     /// <exception cref="InvalidOperationException">A front names an opening the piece does not have: a fault of ours.</exception>
     public Opening Opening(string id) =>
-        _openings.TryGetValue(id, out var opening)
+        _index.Openings.TryGetValue(id, out var opening)
             ? opening
             : throw new InvalidOperationException($"A front names an opening '{id}' that the piece does not have.");
 
     /// <summary>The front that is a group; null where the group is none.</summary>
-    public Front? Front(string group) => _fronts.GetValueOrDefault(group);
+    public Front? Front(string group) => _index.Fronts.GetValueOrDefault(group);
 
     /// <summary>A pair of part ids in the order of the piece.</summary>
-    public (string First, string Second) Pairing(string a, string b) =>
-        _order.GetValueOrDefault(a) <= _order.GetValueOrDefault(b) ? (a, b) : (b, a);
+    public (string First, string Second) Pairing(string a, string b) => _index.InOrder(a, b);
 
     /// <summary>Every pair of parts whose boxes share more than their skins.</summary>
     public IEnumerable<(Shape First, Shape Second)> NearPairs()
     {
         for (var i = 0; i < Shapes.Count; i++)
         {
-            foreach (var j in _tree.Touching(Shapes[i].Box))
+            foreach (var j in _tree.Value.Touching(Shapes[i].Box))
             {
                 if (j > i && Shapes[i].Box.Overlaps(Shapes[j].Box))
                     yield return (Shapes[i], Shapes[j]);
@@ -95,7 +98,17 @@ internal sealed class InspectedPiece
     }
 
     /// <summary>The parts whose boxes reach into or touch a box.</summary>
-    public IEnumerable<Shape> Near(Box box) => _tree.Touching(box).Select(i => Shapes[i]);
+    public IEnumerable<Shape> Near(Box box)
+    {
+        if (_turn is null)
+            return _tree.Value.Touching(box).Select(At);
+        // The piece's own frame knows who is about there; who really is, is seen from here.
+        var corners = box.Corners().Select(corner => corner.Seen(_turn, null, Grid.UnitsPerMm)).ToList();
+        return From((PlanTurn?)null)
+            ._tree.Value.Touching(Boxes.Of(corners).Grown(1))
+            .Select(At)
+            .Where(shape => shape.Box.Touches(box));
+    }
 
     /// <summary>What two parts share; null where they only touch or are apart. Measured once.</summary>
     public Overlap? Overlap(Shape a, Shape b)
@@ -104,11 +117,11 @@ internal sealed class InspectedPiece
             return null;
         var key = Pairing(a.Part.Id, b.Part.Id);
         if (!_overlaps.TryGetValue(key, out var overlap))
-            _overlaps[key] = overlap = Pair.Overlap(Shape(key.First).Part.Placed, Shape(key.Second).Part.Placed);
+            _overlaps[key] = overlap = Pair.Overlap(Shape(key.First).Placed, Shape(key.Second).Placed);
         return overlap;
     }
 
-    /// <summary>How the two parts of a joint meet. Measured once.</summary>
+    /// <summary>How the two parts of a joint meet, seen from this frame. Measured once.</summary>
     public JointFit Fit(Joint joint)
     {
         if (!_fits.TryGetValue(joint.Id, out var fit))
@@ -121,10 +134,21 @@ internal sealed class InspectedPiece
 
     public double ToUnits(Length length) => length.ToMillimetres() * Grid.UnitsPerMm;
 
-    public SpacePoint ToSpace(Vec3 point) => new(Grid.ToMm(point.X), Grid.ToMm(point.Y), Grid.ToMm(point.Z));
+    /// <summary>A point of this frame as a place in the piece.</summary>
+    public SpacePoint ToSpace(Vec3 point)
+    {
+        var at = point.Seen(_turn, null, Grid.UnitsPerMm);
+        return new(Grid.ToMm(at.X), Grid.ToMm(at.Y), Grid.ToMm(at.Z));
+    }
 
     public SpacePlace ToSpace(Vec3 from, Vec3 to) => new(ToSpace(from), ToSpace(to));
 
     /// <summary>A length as this maker reads it: <c>3/16 in</c>.</summary>
     public string Say(Length length) => Piece.Format.WriteWithUnit(length);
+
+    private Shape At(int n)
+    {
+        var part = Piece.Parts[n];
+        return _shapes[n] ??= new Shape(part, part.SeenFrom(_turn, Grid));
+    }
 }

@@ -34,6 +34,11 @@ internal static class GridChoice
             yield return length;
         foreach (var length in part.Cuts.SelectMany(Lengths))
             yield return length;
+        for (var turn = part.Group.Turn; turn is not null; turn = turn.Within)
+        {
+            yield return turn.Pivot.X;
+            yield return turn.Pivot.Y;
+        }
     }
 
     private static IEnumerable<Length> Lengths(PartCut cut) =>

@@ -3,7 +3,15 @@ using Dryfit.Findings;
 namespace Dryfit.Casework.Building;
 
 /// <summary>A group while it is being built; names of its parts begin with its own.</summary>
-internal sealed record GroupDraft(string Id, string Name, GroupKind Kind, GroupDraft? Parent, SourcePlace Source)
+/// <param name="Turn">How it is turned in plan, its parents' turns within it; null where it stands square.</param>
+internal sealed record GroupDraft(
+    string Id,
+    string Name,
+    GroupKind Kind,
+    GroupDraft? Parent,
+    SourcePlace Source,
+    PlanTurn? Turn
+)
 {
     /// <summary>The name a part of this group goes by in the whole piece.</summary>
     public string Full(string local) => Kind == GroupKind.Piece ? local : $"{Name} {local}";

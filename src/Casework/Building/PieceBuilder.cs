@@ -58,11 +58,19 @@ internal sealed class PieceBuilder
     public IReadOnlyList<Front> Fronts => _fronts;
 
     /// <summary>Opens a group under a parent; its name in the piece is the parent's and its own.</summary>
-    public GroupDraft Group(string name, GroupKind kind, GroupDraft? parent, SourcePlace source)
+    /// <param name="turn">How it is turned, within its parent's own turn; null where it stands as its parent does.</param>
+    public GroupDraft Group(string name, GroupKind kind, GroupDraft? parent, SourcePlace source, PlanTurn? turn = null)
     {
         var id = parent is null or { Kind: GroupKind.Piece } ? Slug.Of(name) : $"{parent.Id}/{Slug.Of(name)}";
         var full = parent is null ? name : parent.Full(name);
-        var group = new GroupDraft(Unique(id), parent is null ? full : UniqueName(full), kind, parent, source);
+        var group = new GroupDraft(
+            Unique(id),
+            parent is null ? full : UniqueName(full),
+            kind,
+            parent,
+            source,
+            turn ?? parent?.Turn
+        );
         _groups.Add(group);
         return group;
     }

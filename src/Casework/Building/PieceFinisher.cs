@@ -15,6 +15,7 @@ internal static class PieceFinisher
 
     private static Part Finish(PartDraft draft, Solid solid, Grid grid, FinishPlan finishes)
     {
+        var own = FrameOf(draft.Place, grid);
         return new Part
         {
             Id = draft.Id,
@@ -36,7 +37,9 @@ internal static class PieceFinisher
             IsAsCut = draft.IsAsCut,
             Source = draft.Source,
             Solid = solid,
-            Placed = new Placed(solid, FrameOf(draft.Place, grid)),
+            Turn = draft.Group.Turn,
+            Unturned = new Placed(solid, own),
+            Placed = new Placed(solid, own.Seen(draft.Group.Turn, null, grid.UnitsPerMm)),
         };
     }
 

@@ -14,6 +14,12 @@ internal static class Neighbours
             {
                 if (lower == other)
                     continue;
+                if (lower.Turn != other.Turn)
+                {
+                    if (other.Envelope.Min.Z == lower.Envelope.Max.Z)
+                        OnAtAnAngle(lower, lowerGroup, other, otherGroup);
+                    continue;
+                }
                 if (other.Envelope.Min.Z == lower.Envelope.Max.Z)
                     Resting.On(
                         piece,
@@ -28,6 +34,18 @@ internal static class Neighbours
 
         IEnumerable<PartDraft> PartsOf(GroupDraft group) =>
             piece.Parts.Where(p => p.Group == group || p.Group.Parent == group);
+
+        void OnAtAnAngle(Body lower, GroupDraft lowerGroup, Body upper, GroupDraft upperGroup)
+        {
+            foreach (var below in PartsOf(lowerGroup).Where(p => p.Reckoned.Max.Z == lower.Envelope.Max.Z).ToList())
+            {
+                foreach (var above in PartsOf(upperGroup).Where(p => p.Reckoned.Min.Z == upper.Envelope.Min.Z).ToList())
+                {
+                    if (Footprint.Of(below).Meets(Footprint.Of(above)))
+                        piece.Join(JointKind.Resting, below, above, Direction.Down, glued: false);
+                }
+            }
+        }
 
         void SideBySide(GroupDraft left, GroupDraft right)
         {

@@ -26,7 +26,8 @@ public enum FrontMotion
 /// <param name="Opening">Id of the opening it closes, alone or as one of a pair.</param>
 /// <param name="Hang">Inset or overlaid.</param>
 /// <param name="Motion">How it opens.</param>
-/// <param name="Pivot">A point on the axis it turns on (vertical), or of its front face where it slides.</param>
+/// <param name="Pivot">A point on the axis it turns on (vertical), or of its front face where it slides; in the frame of its
+/// group.</param>
 /// <param name="Wanted">The gaps wanted around an inset front, or the overlays of one in front, by side.</param>
 /// <param name="Neighbours">Fronts that stand next to this one with no frame or carcase part between: the other door of a
 /// pair, the drawers above and below in a frameless stack.</param>

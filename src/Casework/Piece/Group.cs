@@ -23,4 +23,13 @@ public enum GroupKind
 /// <param name="Id">Unique in the piece: <c>upper/left-door</c>.</param>
 /// <param name="Name">As a maker says it: "upper left door".</param>
 /// <param name="Parent">Id of the group it belongs to; null for the piece itself.</param>
-public sealed record Group(string Id, string Name, GroupKind Kind, string? Parent, SourcePlace Source);
+/// <param name="Turn">How it is turned in plan; null where it stands square in the piece. Places of its parts, joints,
+/// openings and fronts are told in its own frame, before that turn.</param>
+public sealed record Group(
+    string Id,
+    string Name,
+    GroupKind Kind,
+    string? Parent,
+    SourcePlace Source,
+    PlanTurn? Turn = null
+);

@@ -6,7 +6,7 @@ namespace Dryfit.Casework;
 /// <param name="Id">Unique in the piece.</param>
 /// <param name="Kind">What it is, as it is asked for: "cup hinge 35 mm", "shelf pin 5 mm".</param>
 /// <param name="Ties">Ids of the parts it holds together, the moving one first where one moves.</param>
-/// <param name="At">Where it sits.</param>
+/// <param name="At">Where it sits, in the frame of the group of the first part it ties.</param>
 /// <param name="Count">How many of them sit there together (the screws of one joint, say).</param>
 public sealed record Hardware(string Id, string Kind, IReadOnlyList<string> Ties, Point At, int Count = 1)
 {

@@ -40,7 +40,7 @@ public enum JointKind
 /// <param name="Kind">How they are tied.</param>
 /// <param name="Receives">Id of the part that takes the other: it has the groove, the dado, the face.</param>
 /// <param name="Enters">Id of the part that goes in or against it.</param>
-/// <param name="Into">The way the entering part goes to meet the other, in the piece.</param>
+/// <param name="Into">The way the entering part goes to meet the other, in the frame of the entering part's group.</param>
 /// <param name="Engagement">How deep it should reach into the other; zero where they only touch.</param>
 /// <param name="Play">How far the two may stay apart in the <paramref name="Into"/> direction when all is well; zero where
 /// shoulder or face must touch.</param>

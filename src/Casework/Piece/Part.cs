@@ -83,7 +83,11 @@ public sealed record Part
 
     public required IReadOnlyList<PartCut> Cuts { get; init; }
 
+    /// <summary>Its place in the frame of its group, before the group is turned.</summary>
     public required Placement Place { get; init; }
+
+    /// <summary>How its group is turned in plan; null where it stands square in the piece.</summary>
+    public PlanTurn? Turn { get; init; }
 
     /// <summary>The finish it gets under each scheme, by scheme name; empty where the recipe names none.</summary>
     public IReadOnlyDictionary<string, string> Finishes { get; init; } =
@@ -101,9 +105,20 @@ public sealed record Part
     /// <summary>The closed solid in board coordinates, in units of the piece's grid.</summary>
     public required Solid Solid { get; init; }
 
-    /// <summary>The solid in its place, in units of the piece's grid.</summary>
+    /// <summary>The solid in its place in the piece, in units of the piece's grid.</summary>
     public required Placed Placed { get; init; }
 
-    /// <summary>The blank in its place (before cuts).</summary>
+    /// <summary>The solid in its place in the frame of its group, before the group is turned.</summary>
+    public Placed Unturned
+    {
+        get => field ?? Placed;
+        init;
+    }
+
+    /// <summary>The solid in its place as it is seen from the frame of a turn; null is the piece's own frame.</summary>
+    public Placed SeenFrom(PlanTurn? turn, Grid grid) =>
+        Turn == turn ? Unturned : new Placed(Solid, Unturned.Frame.Seen(Turn, turn, grid.UnitsPerMm));
+
+    /// <summary>The blank in its place in the frame of its group (before cuts).</summary>
     public Extent Extent => Place.ToPiece(new Extent(default, new(Length.Length, Width.Length, Thickness.Length)));
 }

@@ -42,12 +42,16 @@ internal static class PlaceWord
             "What is flush with the carcase below or beside it.",
             Default: "backs"
         ),
+        new("turned", TurnedWord.Word, "Its angle to what it stands beside or on, in plan.", Default: "square to it"),
     ];
 
-    /// <summary>Finds the lower corner of a body from the bodies it refers to.</summary>
+    /// <summary>
+    /// Finds the lower corner of a body from the bodies it refers to, in the frame of the one it stands on or beside, and
+    /// how that frame is turned; null where it is the piece's own.
+    /// </summary>
     /// <param name="before">The body before it in the recipe; null for the first.</param>
     /// <param name="other">Gives the settled place of another body.</param>
-    public static Point Corner(
+    public static (Point Corner, PlanTurn? Frame) Corner(
         Fields fields,
         PieceBuilder piece,
         (Length Width, Length Height, Length Depth) size,
@@ -69,7 +73,7 @@ internal static class PlaceWord
         if (key == "at")
         {
             var at = fields.List("at").OfType<Scalar>().Select(s => piece.Scope.Length(s, "at").Length).ToList();
-            return new(at[0], at[1], at[2]);
+            return (new(at[0], at[1], at[2]), null);
         }
         if (key == "" && before is null)
             return default;
@@ -84,14 +88,25 @@ internal static class PlaceWord
                 "right" => box.Max.X - size.Width,
                 _ => box.Min.X + ((box.Width - size.Width) / 2),
             };
-            return new(x, y, box.Max.Z);
+            return (new(x, y, box.Max.Z), neighbour.Turn);
         }
         var gap =
             fields.LengthOrNull("gap")?.Length
             ?? (isKept || neighbour.IsKept ? piece.Shop.Length(CarcaseRules.Clearance).Length : Length.Zero);
-        return key == "left of" ? new(box.Min.X - gap - size.Width, y, box.Min.Z) : new(box.Max.X + gap, y, box.Min.Z);
+        var side = key == "left of" ? box.Min.X - gap - size.Width : box.Max.X + gap;
+        return (new(side, y, box.Min.Z), neighbour.Turn);
     }
 }
 
 /// <summary>A body of the recipe with its settled size and place: a carcase, or a kept one.</summary>
-internal sealed record Body(string Name, Figure Width, Figure Height, Figure Depth, Extent Envelope, bool IsKept);
+/// <param name="Envelope">Its outside in its own frame, before it is turned.</param>
+/// <param name="Turn">How it is turned in plan; null where it stands square in the piece.</param>
+internal sealed record Body(
+    string Name,
+    Figure Width,
+    Figure Height,
+    Figure Depth,
+    Extent Envelope,
+    bool IsKept,
+    PlanTurn? Turn
+);

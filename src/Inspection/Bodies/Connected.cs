@@ -68,7 +68,7 @@ internal sealed class Connected : ICheck
         var within = piece.ToUnits(Tolerance.Fitting);
         foreach (var joint in piece.Piece.Joints)
         {
-            if (piece.Fit(joint).Ties(piece.ToUnits(joint.Play), within))
+            if (piece.From(joint).Fit(joint).Ties(piece.ToUnits(joint.Play), within))
                 heaps.Join(joint.Receives, joint.Enters);
         }
         foreach (var hardware in piece.Piece.Hardware)
@@ -109,7 +109,7 @@ internal sealed class Connected : ICheck
             {
                 if (
                     carriers.Contains(below)
-                    && Pair.GapAlong(shape.Part.Placed, below.Part.Placed, Direction.Down.Unit(), within) is not null
+                    && Pair.GapAlong(shape.Placed, below.Placed, Direction.Down.Unit(), within) is not null
                 )
                 {
                     return true;

@@ -36,9 +36,14 @@ internal sealed class PartsOverlap : ICheck
                 continue;
             if (measured.Contains((a.Part.Group, b.Part.Id)) || measured.Contains((b.Part.Group, a.Part.Id)))
                 continue;
+            // Boards of one turned frame lie square to each other there.
+            var seen = piece.From(a.Part.Turn);
+            var (first, second) = (seen.Shape(a.Part.Id), seen.Shape(b.Part.Id));
+            if (!first.Box.Overlaps(second.Box))
+                continue;
             covered++;
-            if (piece.Overlap(a, b) is { } shared && piece.ToLength(shared.Depth) > Tolerance.Rounding)
-                findings.Add(Tell(piece, a.Part, b.Part, shared));
+            if (seen.Overlap(first, second) is { } shared && piece.ToLength(shared.Depth) > Tolerance.Rounding)
+                findings.Add(Tell(seen, a.Part, b.Part, shared));
         }
         return new(covered, findings);
     }

@@ -73,7 +73,7 @@ internal sealed class DrawerBox
                 if (!part.Box.Grown(way, cap).Touches(other.Box) || _piece.Overlap(part, other) is not null)
                     continue;
                 if (
-                    Pair.GapAlong(part.Part.Placed, other.Part.Placed, way.Unit(), cap) is { } gap
+                    Pair.GapAlong(part.Placed, other.Placed, way.Unit(), cap) is { } gap
                     && gap.Distance < cap
                     && gap.Distance < (closest?.Gap ?? double.MaxValue)
                 )

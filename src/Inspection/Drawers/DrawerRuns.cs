@@ -101,18 +101,19 @@ internal sealed class DrawerRuns : ICheck
         var findings = new List<Finding>();
         foreach (var front in piece.Piece.Fronts)
         {
-            if (DrawerBox.Of(piece, front) is not { } box)
+            var seen = piece.From(front);
+            if (DrawerBox.Of(seen, front) is not { } box)
                 continue;
             covered++;
-            findings.AddRange(Sides.Select(side => AtSide(piece, box, side)).OfType<Finding>());
+            findings.AddRange(Sides.Select(side => AtSide(seen, box, side)).OfType<Finding>());
             findings.AddRange(
                 new[]
                 {
-                    Around(piece, box, Direction.Up, box.Fit.AboveAtLeast, NoRoomAbove, "over"),
-                    Around(piece, box, Direction.Down, box.Fit.BelowAtLeast, NoRoomBelow, "under"),
-                    Around(piece, box, Direction.Back, box.Fit.BehindAtLeast, NoRoomBehind, "behind"),
-                    AgainstSlide(piece, box),
-                    FrontFixed(piece, box),
+                    Around(seen, box, Direction.Up, box.Fit.AboveAtLeast, NoRoomAbove, "over"),
+                    Around(seen, box, Direction.Down, box.Fit.BelowAtLeast, NoRoomBelow, "under"),
+                    Around(seen, box, Direction.Back, box.Fit.BehindAtLeast, NoRoomBehind, "behind"),
+                    AgainstSlide(seen, box),
+                    FrontFixed(seen, box),
                 }.OfType<Finding>()
             );
         }
@@ -241,7 +242,7 @@ internal sealed class DrawerRuns : ICheck
             var ties =
                 (face.Contains(joint.Enters) && inside.Contains(joint.Receives))
                 || (face.Contains(joint.Receives) && inside.Contains(joint.Enters));
-            if (ties && piece.Fit(joint).Ties(piece.ToUnits(joint.Play), within))
+            if (ties && piece.From(joint).Fit(joint).Ties(piece.ToUnits(joint.Play), within))
                 return null;
         }
         if (piece.Piece.Hardware.Any(h => h.Ties.Any(face.Contains) && h.Ties.Any(inside.Contains)))

@@ -48,7 +48,7 @@ internal sealed class FrontFlush : ICheck
             if (sides.Count == 0 || front.Face.Count == 0)
                 continue;
             covered++;
-            if (Judge(piece, front, sides) is { } finding)
+            if (Judge(piece.From(front), front, sides) is { } finding)
                 findings.Add(finding);
         }
         return new(covered, findings);

@@ -81,7 +81,8 @@ internal sealed class FrontGaps : ICheck
         var findings = new List<Finding>();
         foreach (var front in piece.Piece.Fronts)
         {
-            var sides = FrontSides.Of(piece, front).ToList();
+            var seen = piece.From(front);
+            var sides = FrontSides.Of(seen, front).ToList();
             foreach (var side in sides)
             {
                 var isGap = front.Hang == Hang.Inset || side.Neighbour is not null;
@@ -93,8 +94,8 @@ internal sealed class FrontGaps : ICheck
                 )
                     continue;
                 covered++;
-                if (Judge(piece, gap, side.Wanted) is { } kind)
-                    findings.Add(Tell(piece, kind, side, gap, sides.Find(s => s.Side == side.Side.Opposite())));
+                if (Judge(seen, gap, side.Wanted) is { } kind)
+                    findings.Add(Tell(seen, kind, side, gap, sides.Find(s => s.Side == side.Side.Opposite())));
             }
         }
         return new(covered, findings);

@@ -70,14 +70,15 @@ internal sealed class FrontOverlays : ICheck
         var findings = new List<Finding>();
         foreach (var front in piece.Piece.Fronts.Where(front => front.Hang == Hang.Overlay))
         {
-            var sides = FrontSides.Of(piece, front).ToList();
+            var seen = piece.From(front);
+            var sides = FrontSides.Of(seen, front).ToList();
             foreach (var side in sides)
             {
                 if (side.Neighbour is not null || side.Gap is not { } gap)
                     continue;
                 covered++;
-                if (Judge(piece, gap, side.Wanted) is { } kind)
-                    findings.Add(Tell(piece, kind, side, gap, sides.Find(s => s.Side == side.Side.Opposite())));
+                if (Judge(seen, gap, side.Wanted) is { } kind)
+                    findings.Add(Tell(seen, kind, side, gap, sides.Find(s => s.Side == side.Side.Opposite())));
             }
         }
         return new(covered, findings);

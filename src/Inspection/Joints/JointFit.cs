@@ -63,12 +63,7 @@ internal sealed record JointFit(
         var enters = piece.Shape(joint.Enters);
         var overlap = piece.Overlap(receives, enters);
         var gap = overlap is null
-            ? Pair.GapAlong(
-                enters.Part.Placed,
-                receives.Part.Placed,
-                joint.Into.Unit(),
-                FollowedMm * piece.Grid.UnitsPerMm
-            )
+            ? Pair.GapAlong(enters.Placed, receives.Placed, joint.Into.Unit(), FollowedMm * piece.Grid.UnitsPerMm)
             : null;
         var mouth = FindMouth(receives, enters, joint.Into, LipMm * piece.Grid.UnitsPerMm);
         return new(joint, receives, enters, overlap, gap, mouth, FindReach(receives, enters, joint.Into));

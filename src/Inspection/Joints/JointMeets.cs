@@ -85,7 +85,8 @@ internal sealed class JointMeets : ICheck
         foreach (var joint in piece.Piece.Joints.Where(joint => joint.Kind != JointKind.Loose))
         {
             covered++;
-            if (Judge(piece, piece.Fit(joint)) is { } finding)
+            var seen = piece.From(joint);
+            if (Judge(seen, seen.Fit(joint)) is { } finding)
                 findings.Add(finding);
         }
         return new(covered, findings);

@@ -82,11 +82,12 @@ internal sealed class LooseFit : ICheck
         foreach (var joints in loose.GroupBy(joint => (joint.Enters, Axis: joint.Into.Axis())))
         {
             covered++;
-            var fits = joints.Select(piece.Fit).ToList();
-            var thick = fits.Find(fit => IsTooThick(piece, fit));
+            var seen = piece.From(joints.First());
+            var fits = joints.Select(seen.Fit).ToList();
+            var thick = fits.Find(fit => IsTooThick(seen, fit));
             if (thick is not null)
-                findings.Add(TellThick(piece, thick));
-            else if (Judge(piece, fits) is { } finding)
+                findings.Add(TellThick(seen, thick));
+            else if (Judge(seen, fits) is { } finding)
                 findings.Add(finding);
         }
         return new(covered, findings);

@@ -41,6 +41,16 @@ internal static class Boxes
     public static double Reach(this Box box, Direction direction) =>
         (direction.Sign() > 0 ? box.Max : box.Min).Along(direction);
 
+    /// <summary>The eight corners of a box.</summary>
+    public static IEnumerable<Vec3> Corners(this Box box) =>
+        Enumerable
+            .Range(0, 8)
+            .Select(n => new Vec3(
+                (n & 1) == 0 ? box.Min.X : box.Max.X,
+                (n & 2) == 0 ? box.Min.Y : box.Max.Y,
+                (n & 4) == 0 ? box.Min.Z : box.Max.Z
+            ));
+
     public static Vec3 Centre(this Box box) => (box.Min + box.Max) * 0.5;
 
     public static double Size(this Box box, Axis axis) => box.Max.On(axis.Measured()) - box.Min.On(axis.Measured());

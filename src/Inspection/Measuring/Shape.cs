@@ -3,14 +3,16 @@ using Dryfit.Solids;
 
 namespace Dryfit.Inspection;
 
-/// <summary>A part's solid with its points in the piece, worked out once: grid units.</summary>
+/// <summary>A part's solid with its points as one frame sees them, worked out once: grid units.</summary>
 internal sealed class Shape
 {
-    public Shape(Part part)
+    /// <param name="placed">The part's solid in the frame that looks at it.</param>
+    public Shape(Part part, Placed placed)
     {
         Part = part;
-        var solid = part.Placed.Solid;
-        var frame = part.Placed.Frame;
+        Placed = placed;
+        var solid = placed.Solid;
+        var frame = placed.Frame;
         var points = new Vec3[solid.Vertices.Count];
         for (var i = 0; i < points.Length; i++)
             points[i] = frame.ToWorld(solid.Vertices[i]);
@@ -19,6 +21,9 @@ internal sealed class Shape
     }
 
     public Part Part { get; }
+
+    /// <summary>Its solid in the frame that looks at it.</summary>
+    public Placed Placed { get; }
 
     public IReadOnlyList<Vec3> Points { get; }
 
@@ -34,8 +39,8 @@ internal sealed class Shape
     /// <param name="atLeast">How squarely: the cosine of the angle between normal and direction must be above it.</param>
     public IEnumerable<Triangle> Facing(Direction direction, double atLeast)
     {
-        var solid = Part.Placed.Solid;
-        var frame = Part.Placed.Frame;
+        var solid = Placed.Solid;
+        var frame = Placed.Frame;
         var unit = direction.Unit();
         // The direction as the board sees it, so that each face costs one product.
         var onBoard = new Vec3(Vec3.Dot(unit, frame.U), Vec3.Dot(unit, frame.V), Vec3.Dot(unit, frame.W));

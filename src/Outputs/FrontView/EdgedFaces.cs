@@ -21,7 +21,8 @@ internal static class EdgedFaces
             if (flats.Count > 1 && flats.Exists(face => face.Part != flush.Key.Panel) && Union(flats) is { } loops)
             {
                 var bounds = Span2.Around(loops.SelectMany(loop => loop));
-                merged.Add(new(flush.Key.Panel, loops, flush.Key.NearestY, flush.Key.NearestY, bounds));
+                var depth = flush.Key.NearestY;
+                merged.Add(new(flush.Key.Panel, loops, depth, depth, bounds, Lean.Square(depth), flats[0].Behind));
                 merged.AddRange(flush.Except(flats));
             }
             else

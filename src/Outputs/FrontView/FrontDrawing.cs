@@ -14,7 +14,7 @@ internal sealed class FrontDrawing
     private readonly List<FrontFace> _backToFront;
     private readonly List<FrontGap> _gaps;
     private readonly Dictionary<string, Span2> _partBounds = new(StringComparer.Ordinal);
-    private readonly List<(Front Front, Span2 Bounds)> _fronts = [];
+    private readonly List<SeenFront> _fronts = [];
     private readonly List<double> _heights;
     private readonly List<double> _widths;
 
@@ -35,8 +35,8 @@ internal sealed class FrontDrawing
         foreach (var front in piece.Fronts)
         {
             var bounds = front.Face.Where(_partBounds.ContainsKey).Select(id => _partBounds[id]).ToList();
-            if (bounds.Count > 0)
-                _fronts.Add((front, bounds.Aggregate(Span2.Around)));
+            if (bounds.Count > 0 && Sight.IsSeen(piece, front))
+                _fronts.Add(new(front, bounds.Aggregate(Span2.Around), Sight.SizeOf(piece, front)));
         }
         Bounds = _partBounds.Count > 0 ? _partBounds.Values.Aggregate(Span2.Around) : default;
         OverallSize = IsEmpty ? "" : Overall();
@@ -96,7 +96,7 @@ internal sealed class FrontDrawing
         new SizeLines(svg, view, _piece, Bounds).Draw(_heights, _widths);
         var frontAreas = new AreaIndex();
         var boundsOfGroup = new Dictionary<string, Span2>(StringComparer.Ordinal);
-        foreach (var (front, bounds) in _fronts)
+        foreach (var (front, bounds, _) in _fronts)
         {
             frontAreas.Add(view.ToPaper(bounds));
             boundsOfGroup.TryAdd(front.Group, bounds);
@@ -134,6 +134,6 @@ internal sealed class FrontDrawing
             (near, far) = (Math.Min(near, depth), Math.Max(far, depth));
         return $"{Size(Bounds.Width)} wide × {Size(Bounds.Height)} high × {Size(far - near)} deep";
 
-        string Size(double units) => _piece.Format.Write(_piece.Grid.ToLength(units));
+        string Size(double units) => Sight.Told(_piece, units);
     }
 }

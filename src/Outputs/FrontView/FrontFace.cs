@@ -11,6 +11,8 @@ namespace Dryfit.Outputs.FrontView;
 /// <param name="NearestY">Depth of its nearest point; smaller is nearer.</param>
 /// <param name="FarthestY">Depth of its farthest point; the same on a flat square to the view.</param>
 /// <param name="Bounds">The box around its outline.</param>
+/// <param name="Lean">How its depth grows to the right and up; none on a flat square to the view, nor told of a bore.</param>
+/// <param name="Behind">Depth of its nearest point where its part is seen squarely, however it is turned in plan.</param>
 /// <param name="IsRound">True for the wall of a bore or another round.</param>
 internal sealed record FrontFace(
     int Part,
@@ -18,9 +20,14 @@ internal sealed record FrontFace(
     double NearestY,
     double FarthestY,
     Span2 Bounds,
+    Lean Lean,
+    double Behind,
     bool IsRound = false
 )
 {
+    /// <summary>Its depth at a point of the view, on the flat that it is part of.</summary>
+    public double DepthAt(double x, double z) => Lean.At + (Lean.ToTheRight * x) + (Lean.Up * z);
+
     /// <summary>True where the outline is its own box, so that it covers all of it.</summary>
     public bool IsBox =>
         Loops.Count == 1
@@ -29,6 +36,12 @@ internal sealed record FrontFace(
             .All(point =>
                 (point.X == Bounds.MinX || point.X == Bounds.MaxX) && (point.Y == Bounds.MinZ || point.Y == Bounds.MaxZ)
             );
+}
+
+/// <summary>The flat of a face: its depth is <c>At + x ToTheRight + z Up</c>.</summary>
+internal readonly record struct Lean(double At, double ToTheRight, double Up)
+{
+    public static Lean Square(double depth) => new(depth, 0, 0);
 }
 
 /// <summary>A box of the front view in grid units.</summary>

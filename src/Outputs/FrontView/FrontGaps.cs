@@ -19,7 +19,7 @@ internal sealed class FrontGaps
     private static readonly Direction[] Sides = [Direction.Left, Direction.Right, Direction.Up, Direction.Down];
 
     private readonly Piece _piece;
-    private readonly ILookup<int, FrontFace> _facesOfPart;
+    private readonly IReadOnlyList<IReadOnlyList<FrontFace>> _facesOfPart;
     private readonly (double Near, double Far)[] _depthOfPart;
     private readonly Dictionary<string, int> _partIndex = new(StringComparer.Ordinal);
     private readonly Dictionary<int, int> _frontOfPart = [];
@@ -27,8 +27,18 @@ internal sealed class FrontGaps
     private FrontGaps(Piece piece, IReadOnlyList<FrontFace> faces)
     {
         _piece = piece;
-        _facesOfPart = faces.Where(face => !face.IsRound).ToLookup(face => face.Part);
-        _depthOfPart = [.. piece.Parts.Select(part => DepthOf(part.Placed))];
+        // What is turned is measured as it is seen squarely: its gaps look narrower at an angle than they are.
+        var flats = faces.Where(face => !face.IsRound).ToLookup(face => face.Part);
+        _facesOfPart =
+        [
+            .. piece.Parts.Select(
+                (part, n) =>
+                    part.Turn is null
+                        ? (IReadOnlyList<FrontFace>)[.. flats[n]]
+                        : [.. FrontFaces.Square(piece.Parts, n).Where(face => !face.IsRound)]
+            ),
+        ];
+        _depthOfPart = [.. piece.Parts.Select(part => DepthOf(part.Unturned))];
         for (var i = 0; i < piece.Parts.Count; i++)
             _partIndex.TryAdd(piece.Parts[i].Id, i);
         for (var i = 0; i < piece.Fronts.Count; i++)
@@ -41,12 +51,16 @@ internal sealed class FrontGaps
     /// <summary>Every gap of every front; one between two fronts is listed once, with the front named first.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="faces">All its faces that look to the front, hidden ones too.</param>
+    /// <remarks>Fronts that one hardly sees from the front, or not at all, are left out.</remarks>
     public static List<FrontGap> Measure(Piece piece, IReadOnlyList<FrontFace> faces)
     {
         var measure = new FrontGaps(piece, faces);
         var gaps = new List<FrontGap>();
         for (var i = 0; i < piece.Fronts.Count; i++)
-            measure.AddGaps(gaps, i);
+        {
+            if (Sight.IsSeen(piece, piece.Fronts[i]))
+                measure.AddGaps(gaps, i);
+        }
         return gaps;
     }
 
@@ -84,7 +98,7 @@ internal sealed class FrontGaps
                     side,
                     _piece.Grid.ToLength(counted.Min(step => Math.Min(step.GapAtStart, step.GapAtEnd))),
                     _piece.Grid.ToLength(counted.Max(step => Math.Max(step.GapAtStart, step.GapAtEnd))),
-                    [.. counted.Select(step => step.Course)]
+                    [.. counted.Select(step => Sight.ToView(_piece, front, Depth(front), step.Course))]
                 )
             );
         }
@@ -98,6 +112,9 @@ internal sealed class FrontGaps
                 yield return part;
         }
     }
+
+    /// <summary>Where the face of a front lies in its own frame.</summary>
+    private double Depth(Front front) => PartsOf(front).Min(part => _depthOfPart[part].Near);
 
     /// <summary>Inside an opening nothing is out of reach; in front of the carcase only near neighbours count.</summary>
     private double Reach(Front front)
@@ -126,9 +143,13 @@ internal sealed class FrontGaps
         var own = PartsOf(front).ToHashSet();
         var (near, far) = (own.Min(part => _depthOfPart[part].Near), own.Max(part => _depthOfPart[part].Far));
         var neighbours = new List<FrontFace>();
+        var turn = _piece.Parts[own.First()].Turn;
         for (var part = 0; part < _piece.Parts.Count; part++)
         {
             if (own.Contains(part) || string.Equals(_piece.Parts[part].Group, front.Group, StringComparison.Ordinal))
+                continue;
+            // At an angle to each other two boards have no gap of one width.
+            if (_piece.Parts[part].Turn != turn)
                 continue;
             var depth = _depthOfPart[part];
             if (depth.Near >= far || depth.Far <= near)

@@ -17,16 +17,16 @@ internal sealed class FrontNames(SvgWriter svg, View view, Piece piece, LabelFie
         StringComparer.Ordinal
     );
 
-    public void Draw(IEnumerable<(Front Front, Span2 Bounds)> fronts)
+    public void Draw(IEnumerable<SeenFront> fronts)
     {
-        foreach (var (front, bounds) in fronts)
+        foreach (var (front, bounds, real) in fronts)
         {
             var area = view.ToPaper(bounds);
             var room = area.Width - (2 * Margin);
             var name = PlainText.Apart(_names.GetValueOrDefault(front.Group, ""));
             var size =
-                $"{piece.Format.Write(piece.Grid.ToLength(bounds.Width))} × "
-                + piece.Format.Write(piece.Grid.ToLength(bounds.Height));
+                $"{piece.Format.Write(piece.Grid.ToLength(real.Width))} × "
+                + piece.Format.Write(piece.Grid.ToLength(real.Height));
             var lines = TextWidth.Wrapped(PlainText.Shortened(name, 200), NameSize, room, 2);
             string[] broken = [.. size.Split(" × ").Select((side, i) => i == 0 ? $"{side} ×" : side)];
             // The name and the size, or the name alone, or the size alone, or nothing.

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Dryfit.Casework;
+using Dryfit.Measure;
 
 namespace Dryfit.Outputs.FrontView;
 
@@ -15,7 +16,7 @@ internal sealed class Shade
 
     private readonly Piece _piece;
     private readonly Dictionary<string, string> _carcaseOfGroup = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, double> _faceOfCarcase = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Carcase, Rational Degrees), double> _faceOfCarcase = [];
 
     public Shade(Piece piece, IReadOnlyList<FrontFace> faces)
     {
@@ -31,24 +32,28 @@ internal sealed class Shade
             var part = piece.Parts[face.Part];
             if (part.Role == Role.Top)
                 continue; // a top may stand far over the face
-            var carcase = Carcase(part.Group);
+            var carcase = FaceKey(part);
             _faceOfCarcase[carcase] = _faceOfCarcase.TryGetValue(carcase, out var nearest)
-                ? Math.Min(nearest, face.NearestY)
-                : face.NearestY;
+                ? Math.Min(nearest, face.Behind)
+                : face.Behind;
         }
     }
 
     /// <summary>The fill of a face, as a colour.</summary>
     public string Of(FrontFace face)
     {
-        if (!_faceOfCarcase.TryGetValue(Carcase(_piece.Parts[face.Part].Group), out var front))
+        if (!_faceOfCarcase.TryGetValue(FaceKey(_piece.Parts[face.Part]), out var front))
             return Ink.White;
-        var deepMm = _piece.Grid.ToMm(face.NearestY - front);
+        var deepMm = _piece.Grid.ToMm(face.Behind - front);
         if (!(deepMm > InsideMm))
             return Ink.White;
         var grey = Lightest - (int)((Lightest - Darkest) * Math.Min(1, deepMm / DeepestMm));
         return string.Create(CultureInfo.InvariantCulture, $"#{grey:x2}{grey:x2}{grey:x2}");
     }
+
+    /// <summary>A diagonal front has a face of its own.</summary>
+    private (string Carcase, Rational Degrees) FaceKey(Part part) =>
+        (Carcase(part.Group), Turned.Degrees(part.Turn, null));
 
     /// <summary>The group right under the piece that a group belongs to.</summary>
     private string Carcase(string group) => _carcaseOfGroup.TryGetValue(group, out var carcase) ? carcase : group;

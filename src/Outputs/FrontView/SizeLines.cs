@@ -94,7 +94,7 @@ internal sealed class SizeLines(SvgWriter svg, View view, Piece piece, Span2 bou
 
     private void Write(double from, double to, PaperPoint at, double room, bool isUpright)
     {
-        var text = piece.Format.Write(piece.Grid.ToLength(to - from));
+        var text = Sight.Told(piece, to - from);
         var width = TextWidth.Of(text, TextSize);
         if (width <= room - 1)
             Text(text, at, isUpright);

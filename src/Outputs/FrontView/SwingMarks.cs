@@ -5,7 +5,7 @@ namespace Dryfit.Outputs.FrontView;
 /// <summary>Marks how doors swing: a dashed V across the door whose point is at the hinges, as joiners draw it.</summary>
 internal static class SwingMarks
 {
-    public static void Draw(SvgWriter svg, View view, IEnumerable<(Front Front, Span2 Bounds)> fronts)
+    public static void Draw(SvgWriter svg, View view, IEnumerable<SeenFront> fronts)
     {
         svg.Begin(
             "g",
@@ -14,7 +14,7 @@ internal static class SwingMarks
             ("stroke-width", SvgWriter.Number(Pen.Thin)),
             ("stroke-dasharray", "2.4 1.2")
         );
-        foreach (var (front, bounds) in fronts)
+        foreach (var (front, bounds, _) in fronts)
         {
             if (front.Motion == FrontMotion.SlidesOut)
                 continue;

@@ -16,10 +16,11 @@ internal static class Visible
             .OrderByDescending(face => face.Bounds.Width * face.Bounds.Height)
             .Take(MostCovers)
             .ToList();
-        return faces
+        var seen = faces
             .Where(face => !covers.Exists(cover => cover.FarthestY < face.NearestY && cover.Bounds.Covers(face.Bounds)))
             .OrderByDescending(face => face.NearestY) // a stable sort: flush parts keep the order of the piece
             .ToList();
+        return parts.Any(part => part.Turn is not null) ? PaintOrder.Of(seen) : seen;
     }
 
     /// <summary>Only the largest boards are tried as covers, so that the time stays small for pieces of any size.</summary>

@@ -1,5 +1,6 @@
 using System.Numerics;
 using Dryfit.Casework;
+using Dryfit.Measure;
 using Dryfit.Solids;
 
 namespace Dryfit.Outputs.Glb;
@@ -43,8 +44,16 @@ internal sealed class GlbFrame
             }
         }
 
-        var centre = (min + max) * 0.5;
-        return new(gridUnits, (float)(gridUnits / unitsPerMetre), centre with { Z = min.Z });
+        // Half units are whole numbers of the file; the ends of what is turned lie anywhere.
+        var (twiceX, twiceY) = (Math.Round(min.X + max.X), Math.Round(min.Y + max.Y));
+        return new(gridUnits, (float)(gridUnits / unitsPerMetre), new(twiceX / 2, twiceY / 2, min.Z));
+    }
+
+    /// <summary>A turn in plan, counter-clockwise from above: about +Y.</summary>
+    public static Quaternion Turned(Rational degrees)
+    {
+        var (sin, cos) = Math.SinCos(degrees.ToDouble() * Math.PI / 360);
+        return new(0, (float)sin, 0, (float)cos);
     }
 
     /// <summary>A point of the piece.</summary>

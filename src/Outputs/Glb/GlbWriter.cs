@@ -1,10 +1,12 @@
 using System.Numerics;
 using Dryfit.Casework;
 using Dryfit.Outputs.Alike;
+using Dryfit.Solids;
 using SharpGLTF.Schema2;
 using SharpGLTF.Transforms;
 using SharpGLTF.Validation;
 using Material = SharpGLTF.Schema2.Material;
+using Turn = Dryfit.Outputs.Alike.Turn;
 
 namespace Dryfit.Outputs.Glb;
 
@@ -75,15 +77,27 @@ public sealed class GlbWriter
         {
             var child = node.CreateNode(_nodeNames.Take(unit.Group.Id));
             var childOrigin = origin;
-            if (unit.Front is { } front)
+            var turn = unit.Group.Turn;
+            if (Anchor(unit, tree.Group.Turn) is { } anchor)
             {
-                childOrigin = _frame.Point(_piece.Grid.ToUnits(front.Pivot));
-                child.LocalTransform = new AffineTransform(Vector3.One, Quaternion.Identity, childOrigin - origin);
+                childOrigin = _frame.Point(anchor);
+                var stands = _frame.Point(anchor.Seen(turn, tree.Group.Turn, _piece.Grid.UnitsPerMm));
+                var turned = GlbFrame.Turned(Turned.Degrees(turn, tree.Group.Turn));
+                child.LocalTransform = new AffineTransform(Vector3.One, turned, stands - origin);
             }
 
             child.Extras = NodeExtras.Of(unit);
             Fill(child, unit, childOrigin);
         }
+    }
+
+    /// <summary>Where the node of a unit stands, in the unit's own frame: a front at its pivot, what is turned at that of the
+    /// turn; null for units that stand as the one around them.</summary>
+    private Vec3? Anchor(PieceTree unit, PlanTurn? around)
+    {
+        if (unit.Front is { } front)
+            return _piece.Grid.ToUnits(front.Pivot);
+        return unit.Group.Turn == around ? null : _piece.Grid.ToUnits(unit.Group.Turn?.Pivot ?? default);
     }
 
     private void Fill(Node node, Part part, Vector3 origin)
@@ -94,7 +108,7 @@ public sealed class GlbWriter
 
         // The prototype's board is turned onto this one's, and this one's stands in its place.
         var board = new TurnedBoard(turn, kind.Prototype.Length.Length, kind.Prototype.Width.Length);
-        var place = part.Placed.Frame;
+        var place = part.Unturned.Frame;
         var corner = _frame.Point(place.ToWorld(_piece.Grid.ToUnits(board.Of(default(Point))))) - origin;
         var x = Way(Direction.Right);
         var y = Way(Direction.Back);

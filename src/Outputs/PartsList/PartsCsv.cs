@@ -82,7 +82,7 @@ public static class PartsCsv
     {
         var extent = part.Extent;
         var group = groups.GetValueOrDefault(part.Group, part.Group);
-        return $"{group}: across {Run(Axis.X)}, back {Run(Axis.Y)}, up {Run(Axis.Z)}; {PlaceWords.Lie(part)}";
+        return $"{group}: across {Run(Axis.X)}, back {Run(Axis.Y)}, up {Run(Axis.Z)}; {PlaceWords.Lie(part)}{PlaceWords.Angle(part)}";
 
         string Run(Axis axis) => $"{format.Write(extent.Min[axis])} to {format.Write(extent.Max[axis])}";
     }

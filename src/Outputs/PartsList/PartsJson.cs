@@ -179,6 +179,7 @@ public sealed class PartsJson
         _json.WriteString("shows", Words.Of(part.Place.Lie.Shows));
         Point("minMm", part.Extent.Min);
         Point("maxMm", part.Extent.Max);
+        Turns(part.Turn);
         _json.WriteEndObject();
         _json.WriteStartArray("joints");
         foreach (var joint in _joints.Of(part))
@@ -212,6 +213,22 @@ public sealed class PartsJson
         Mm("mm", size.Length);
         _json.WriteString("exactMm", size.Length.Millimetres.ToString());
         _json.WriteEndObject();
+    }
+
+    /// <summary>The turns in plan that bring the part from its own frame into the piece, in the order of doing.</summary>
+    private void Turns(PlanTurn? turn)
+    {
+        if (turn is null)
+            return;
+        _json.WriteStartArray("turns");
+        for (; turn is not null; turn = turn.Within)
+        {
+            _json.WriteStartObject();
+            Point("pivotMm", turn.Pivot);
+            _json.WriteNumber("degrees", turn.Degrees.ToDouble());
+            _json.WriteEndObject();
+        }
+        _json.WriteEndArray();
     }
 
     private void Point(string name, Point point)

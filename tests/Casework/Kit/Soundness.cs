@@ -65,9 +65,14 @@ internal static class Soundness
         {
             for (var b = a + 1; b < boxes.Count; b++)
             {
-                if (Extent.Shared(boxes[a], boxes[b]) is null)
+                var alike = piece.Parts[a].Turn == piece.Parts[b].Turn;
+                if (alike && Extent.Shared(boxes[a], boxes[b]) is null)
                     continue;
-                var shared = Pair.Overlap(piece.Parts[a].Placed, piece.Parts[b].Placed);
+                var turn = piece.Parts[a].Turn;
+                var shared = Pair.Overlap(
+                    piece.Parts[a].SeenFrom(turn, piece.Grid),
+                    piece.Parts[b].SeenFrom(turn, piece.Grid)
+                );
                 if (shared is not null && piece.Grid.ToMm(shared.Depth) > NothingMm)
                     yield return $"{piece.Parts[a].Name} and {piece.Parts[b].Name} share "
                         + $"{piece.Grid.ToCubicMm(shared.Volume):0.###} mm3, {piece.Grid.ToMm(shared.Depth):0.###} mm deep";
@@ -81,7 +86,12 @@ internal static class Soundness
         foreach (var joint in piece.Joints)
         {
             var (receives, enters) = (parts[joint.Receives], parts[joint.Enters]);
-            var gap = Pair.GapAlong(enters.Placed, receives.Placed, Unit(joint.Into), piece.Grid.UnitsPerMm * 10_000.0);
+            var gap = Pair.GapAlong(
+                enters.Unturned,
+                receives.SeenFrom(enters.Turn, piece.Grid),
+                Unit(joint.Into),
+                piece.Grid.UnitsPerMm * 10_000.0
+            );
             if (gap is null)
                 yield return $"{joint.Kind}: {enters.Name} never meets {receives.Name}";
             else if (piece.Grid.ToMm(gap.Distance) > joint.Play.Millimetres.ToDouble() + NothingMm)

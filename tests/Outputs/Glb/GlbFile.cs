@@ -169,6 +169,16 @@ internal readonly record struct Matrix(Place X, Place Y, Place Z, Place Origin)
 
     private Place Turn(Place d) => (X * d.X) - (Y * -d.Y) - (Z * -d.Z);
 
+    /// <summary>The turn of a node at rest: groups are turned about the upright line alone.</summary>
+    private static (double Sin, double Cos) AboutY(JsonElement node)
+    {
+        if (!node.TryGetProperty("rotation", out var rotation))
+            return (0, 1);
+        double[] q = [.. rotation.EnumerateArray().Select(number => number.GetDouble())];
+        Assert.Equal((0, 0), (q[0], q[2]));
+        return (2 * q[1] * q[3], (q[3] * q[3]) - (q[1] * q[1]));
+    }
+
     public static Matrix OfNode(JsonElement node)
     {
         if (node.TryGetProperty("matrix", out var matrix))
@@ -177,9 +187,14 @@ internal readonly record struct Matrix(Place X, Place Y, Place Z, Place Origin)
             return new(new(m[0], m[1], m[2]), new(m[4], m[5], m[6]), new(m[8], m[9], m[10]), new(m[12], m[13], m[14]));
         }
 
-        Assert.False(node.TryGetProperty("rotation", out _), "Groups are not turned at rest.");
         var scale = Vector("scale", 1);
-        return new(new(scale.X, 0, 0), new(0, scale.Y, 0), new(0, 0, scale.Z), Vector("translation", 0));
+        var (sin, cos) = AboutY(node);
+        return new(
+            new(cos * scale.X, 0, -sin * scale.X),
+            new(0, scale.Y, 0),
+            new(sin * scale.Z, 0, cos * scale.Z),
+            Vector("translation", 0)
+        );
 
         Place Vector(string name, double otherwise)
         {

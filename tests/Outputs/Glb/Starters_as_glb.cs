@@ -48,8 +48,12 @@ public class Starters_as_glb
     [MemberData(nameof(All))]
     public void Every_part_stands_where_its_solid_does(string starter)
     {
-        // A mesh is shared by a turn of the board; the box around each part must come out as that of its own solid.
-        var piece = Starters.Get(starter);
+        MustStandAsItsSolidsDo(Starters.Get(starter));
+    }
+
+    /// <summary>A mesh is shared by a turn of the board; the box around each part must come out as that of its own solid.</summary>
+    internal static void MustStandAsItsSolidsDo(Piece piece)
+    {
         var file = Read(piece);
         var parts = piece.Parts.ToDictionary(part => part.Id, StringComparer.Ordinal);
         var (all, allMax) = Reach(piece, piece.Parts);
