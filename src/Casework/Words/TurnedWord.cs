@@ -19,7 +19,7 @@ internal static class TurnedWord
         new(
             "turned",
             "An angle in plan: the carcase is built square and turned as a whole, with all that stands beside or on it in turn.",
-            "right of: sink\nturned: { left: 45 }\n",
+            "turned: { left: 45 }",
             () =>
                 [
                     new("left", new NumberShape(), "Degrees, above 0 and up to 180; its front then looks to the left."),

@@ -22,7 +22,7 @@ internal static class Angles
                   one: { size: [600, 900, 500], face frame: { stiles: 40 }, front: { doors: slab } }
                   two:
                     right of: one
-                    size: [500, 900, 400]
+                    size: [500, 900, 500]
                     turned: { {{turned}} }
                     face frame: { stiles: 40 }
                     front: { rows: [ { height: 150, drawer }, { doors: framed } ] }
