@@ -10,7 +10,7 @@ internal sealed record GroupDraft(
     GroupKind Kind,
     GroupDraft? Parent,
     SourcePlace Source,
-    PlanTurn? Turn
+    PlanTurn? Turn = null
 )
 {
     /// <summary>The name a part of this group goes by in the whole piece.</summary>

@@ -1,5 +1,4 @@
 using Dryfit.Casework.Tests.Kit;
-using Dryfit.Solids;
 
 namespace Dryfit.Casework.Tests.Carcases;
 
