@@ -110,7 +110,7 @@ internal sealed class Bodies
         var fields = said.Fields;
         // Only a body that says nothing of its place leans on the one before it.
         var leans = index > 0 && !PlaceWord.SaysWhere(fields);
-        var (corner, frame) = PlaceWord.Corner(
+        var spot = PlaceWord.Find(
             fields,
             _piece,
             (width.Length, height.Length, depth.Length),
@@ -119,8 +119,11 @@ internal sealed class Bodies
             Settle
         );
         _settling.Remove(name);
-        var envelope = new Extent(corner, corner + new Point(width.Length, depth.Length, height.Length));
-        var turn = TurnedWord.Read(fields, envelope, frame, isFirst: index == 0);
-        return _settled[name] = new Body(name, width, height, depth, envelope, said.IsKept, turn ?? frame);
+        var envelope = new Extent(spot.Corner, spot.Corner + new Point(width.Length, depth.Length, height.Length));
+        var turn = TurnedWord.Read(fields, envelope, spot.Frame, isFirst: index == 0) ?? spot.Frame;
+        return _settled[name] = new Body(name, width, height, depth, envelope, said.IsKept, turn, spot)
+        {
+            IsBolted = fields.YesNo("bolted"),
+        };
     }
 }

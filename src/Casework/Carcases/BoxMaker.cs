@@ -121,7 +121,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
                 BackSet.Rabbeted => flatWidth.As("inside depth"),
                 BackSet.Grooved => (
                     sideWidth
-                    - piece.Shop.Length(JointRules.BackGrooveInset, "back inset")
+                    - BackInset()
                     - plan.Back.Material.Thickness
                 ).As("inside depth"),
                 _ => sideWidth.As("inside depth"),
@@ -155,6 +155,15 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
                 ? Panels.Make(piece, plan, name, role, plan.Body, lie, length, width, at, letIn: LetInto).Panel
                 : piece.Board(plan.Group, name, role, plan.Body, lie, length, width, at);
         }
+    }
+
+    /// <summary>How far a slid-in back stays from the rear edge: a carcase that hangs has its rails behind it.</summary>
+    private Figure BackInset()
+    {
+        var inset = piece.Shop.Length(JointRules.BackGrooveInset, "back inset");
+        return plan.Hangs is { } hang && hang.Material.Thickness.Length > inset.Length
+            ? hang.Material.Thickness.As("room for the hanging rail")
+            : inset;
     }
 
     /// <summary>Length of a flat panel between two uprights: the clear width, and what goes into the dados.</summary>

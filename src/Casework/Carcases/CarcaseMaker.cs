@@ -1,3 +1,4 @@
+using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Words;
 using Dryfit.Measure;
@@ -19,6 +20,10 @@ internal static class CarcaseMaker
             }
             : RegionWord.Read(plan.Front, piece);
         new FrontLayout(piece, plan, box, measured).Lay(front);
+        if (plan.Hangs is not null)
+            new HangMaker(piece, plan, plan.Hangs, box).Make();
+        if (plan.Filler is not null)
+            FillerMaker.Make(piece, plan, plan.Filler, box);
         if (plan.Top is not null)
             TopMaker.Make(piece, plan, plan.Top, box);
         StandUp(piece, plan, box);

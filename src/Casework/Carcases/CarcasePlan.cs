@@ -1,4 +1,6 @@
+using Dryfit.Findings;
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Shelving;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -53,12 +55,29 @@ internal sealed record CarcasePlan
 
     public required ShelvesPlan? Shelves { get; init; }
 
+    /// <summary>The end that stands behind another run; null for none.</summary>
+    public BlindPlan? Blind { get; init; }
+
+    /// <summary>What it hangs on the wall by; null where it stands.</summary>
+    public HangPlan? Hangs { get; init; }
+
+    /// <summary>The strip that closes the gap to its neighbour; null for none.</summary>
+    public FillerPlan? Filler { get; init; }
+
     /// <summary>What the recipe says of the front; null where it is open.</summary>
     public required Mapping? Front { get; init; }
 
     /// <summary>The material of doors and drawer fronts where nothing is said.</summary>
     public required Material Fronts { get; init; }
 }
+
+/// <summary>An end of the front that is closed by a panel, since another run stands before it.</summary>
+/// <param name="Width">From the outside of that end to the edge of the opening.</param>
+internal sealed record BlindPlan(Direction End, Figure Width, Material Material, SourcePlace Place);
+
+/// <summary>A strip between a carcase and its neighbour.</summary>
+/// <param name="Side">Where the neighbour is.</param>
+internal sealed record FillerPlan(Direction Side, Figure Width, Material Material);
 
 /// <summary>A face frame.</summary>
 internal sealed record FacePlan(Material Material, Figure Stile, Figure Rail, Figure Mullion, bool Dowelled);

@@ -16,10 +16,12 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     private readonly FillingNames _names = new();
     private readonly BayDividers _dividers = new(piece, plan, box);
     private FrameMembers? _frame;
+    private PartDraft? _blind;
 
     public void Lay(Region front)
     {
         _names.Count(front, plan.Shelves is not null);
+        _blind = plan.Blind is null ? null : BlindPanel.Make(piece, plan, plan.Blind, box);
         Divide(front, plan.Face is null ? WholeInside() : FramedCell(plan.Face));
     }
 
@@ -32,7 +34,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
         var above = plan.Top is null
             ? reach
             : (plan.Body.Thickness - piece.Shop.Length(GapRules.StackGap, "gap under the top")).As("overlay");
-        return new Cell
+        var whole = new Cell
         {
             Width = box.InsideWidth,
             Height = box.InsideHeight,
@@ -57,6 +59,9 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             Bay = "",
             Shelves = plan.Shelves,
         };
+        return plan.Blind is { } blind && _blind is { } panel
+            ? BlindPanel.Beside(whole, blind, panel, plan.Body.Thickness)
+            : whole;
     }
 
     private Cell FramedCell(FacePlan face)
@@ -64,14 +69,32 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
         var group = piece.Group("face frame", GroupKind.FaceFrame, plan.Group, plan.Group.Source);
         _frame = new FrameMembers(piece, plan, face, group);
         var envelope = plan.Envelope;
-        var left = _frame.Stile("left stile", envelope.Min.X, box.BaseZ, box.FrontHeight);
-        var right = _frame.Stile("right stile", envelope.Max.X - face.Stile.Length, box.BaseZ, box.FrontHeight);
-        var width = (plan.Width - face.Stile - face.Stile).As("width between stiles");
+        // Before a blind end the frame stops, with its stile on the edge of the panel.
+        var (from, to) = (envelope.Min.X, envelope.Max.X);
+        if (plan.Blind is { End: Direction.Left })
+            from = _blind!.Reckoned.Max.X - face.Stile.Length;
+        else if (plan.Blind is not null)
+            to = _blind!.Reckoned.Min.X + face.Stile.Length;
+        var left = _frame.Stile("left stile", from, box.BaseZ, box.FrontHeight);
+        var right = _frame.Stile("right stile", to - face.Stile.Length, box.BaseZ, box.FrontHeight);
+        var width = (
+            plan.Blind is null ? plan.Width - face.Stile - face.Stile : plan.Width - plan.Blind.Width - face.Stile
+        ).As("width between stiles");
         var height = (box.FrontHeight - face.Rail - face.Rail).As("height between rails");
         var bottom = _frame.Rail("bottom rail", left, right, width, box.BaseZ);
         var top = _frame.Rail("top rail", left, right, width, box.TopZ - face.Rail.Length);
-        piece.Join(JointKind.Butt, box.Left, left, Direction.Back);
-        piece.Join(JointKind.Butt, box.Right, right, Direction.Back);
+        piece.Join(
+            JointKind.Butt,
+            plan.Blind is { End: Direction.Left } ? _blind! : box.Left,
+            left,
+            Direction.Back
+        );
+        piece.Join(
+            JointKind.Butt,
+            plan.Blind is { End: Direction.Right } ? _blind! : box.Right,
+            right,
+            Direction.Back
+        );
         piece.Join(JointKind.Butt, box.Bottom, bottom, Direction.Back);
         piece.Join(JointKind.Butt, box.Closing[0], top, Direction.Back);
         var reach = piece.Shop.Length(GapRules.FrameOverlay, "overlay");
@@ -81,7 +104,9 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             Height = height,
             X = left.Reckoned.Max.X,
             Z = bottom.Reckoned.Max.Z,
-            InsetLeft = face.Stile - plan.Body.Thickness,
+            InsetLeft = plan.Blind is { End: Direction.Left } blind
+                ? blind.Width - plan.Body.Thickness
+                : face.Stile - plan.Body.Thickness,
             Left = left,
             Right = right,
             Below = bottom,
@@ -277,7 +302,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
         {
             var doors =
                 region.Filling == Filling.Doors ? DoorsWord.ReachIn(piece, site, region.Said!, piece.Scope) : null;
-            new ShelfMaker(piece, plan).Make(cell, cell.Shelves, box.InsideDepth, doors);
+            new ShelfMaker(piece, plan).Make(cell, cell.Shelves, box.InsideDepth, BlindPanel.Before(_blind, doors));
         }
         var before = piece.Fronts.Count;
         switch (region.Filling)
@@ -285,6 +310,8 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             case Filling.Doors:
                 DoorsWord.Build(piece, site, region.Said!, piece.Scope);
                 break;
+            case Filling.Drawer when _blind is not null && (cell.Left == _blind || cell.Right == _blind || _frame is not null):
+                throw BlindPanel.NoDrawer(plan.Blind!);
             case Filling.Drawer:
                 DrawerWord.Build(piece, site, region.Said, piece.Scope, _names.NextDrawer(cell.Bay));
                 break;

@@ -16,24 +16,46 @@ internal static class Neighbours
                     continue;
                 if (lower.Turn != other.Turn)
                 {
+                    if (other.Spot.Neighbour == lower.Name)
+                        AgainstBlindEnd(lowerGroup, other, otherGroup);
                     if (other.Envelope.Min.Z == lower.Envelope.Max.Z)
                         OnAtAnAngle(lower, lowerGroup, other, otherGroup);
                     continue;
                 }
-                if (other.Envelope.Min.Z == lower.Envelope.Max.Z)
+                if (other.Envelope.Min.Z == lower.Envelope.Max.Z && IsBoltedTo(other, lower))
+                    Bolting.On(piece, lower, [.. PartsOf(lowerGroup)], other, [.. PartsOf(otherGroup)], otherGroup);
+                else if (other.Envelope.Min.Z == lower.Envelope.Max.Z)
                     Resting.On(
                         piece,
                         PartsOf(lowerGroup).Where(p => p.Reckoned.Max.Z == lower.Envelope.Max.Z),
                         [.. PartsOf(otherGroup).Where(p => p.Reckoned.Min.Z == other.Envelope.Min.Z)],
                         JointKind.Resting
                     );
-                if (other.Envelope.Min.X == lower.Envelope.Max.X)
-                    SideBySide(lowerGroup, otherGroup);
+                if (other.Envelope.Min.X == lower.Envelope.Max.X || ClosesTheGap(lower, lowerGroup, other, otherGroup))
+                    SideBySide(
+                        lowerGroup,
+                        otherGroup,
+                        isBolted: IsBoltedTo(lower, other) || IsBoltedTo(other, lower)
+                    );
             }
         }
 
         IEnumerable<PartDraft> PartsOf(GroupDraft group) =>
             piece.Parts.Where(p => p.Group == group || p.Group.Parent == group);
+
+        bool ClosesTheGap(Body left, GroupDraft leftGroup, Body right, GroupDraft rightGroup) =>
+            (right.Spot.Neighbour == left.Name && PartsOf(rightGroup).Any(p => p.Role == Role.Filler))
+            || (left.Spot.Neighbour == right.Name && PartsOf(leftGroup).Any(p => p.Role == Role.Filler));
+
+        void AgainstBlindEnd(GroupDraft corner, Body body, GroupDraft group)
+        {
+            var blind = PartsOf(corner).FirstOrDefault(p => p.Role == Role.BlindPanel);
+            var filler = PartsOf(group).FirstOrDefault(p => p.Role == Role.Filler);
+            if (blind is null || filler is null)
+                return;
+            // What closes the gap of a return ends on the panel behind it.
+            piece.Join(JointKind.Resting, blind, filler, body.Spot.Towards!.Value, glued: false);
+        }
 
         void OnAtAnAngle(Body lower, GroupDraft lowerGroup, Body upper, GroupDraft upperGroup)
         {
@@ -47,13 +69,22 @@ internal static class Neighbours
             }
         }
 
-        void SideBySide(GroupDraft left, GroupDraft right)
+        void SideBySide(GroupDraft left, GroupDraft right, bool isBolted)
         {
-            foreach (var a in PartsOf(left).Where(p => p.Role == Role.Side).ToList())
+            foreach (var a in PartsOf(left).Where(IsAnEnd).ToList())
             {
-                foreach (var b in PartsOf(right).Where(p => p.Role == Role.Side).ToList())
-                    Resting.Beside(piece, a, b);
+                foreach (var b in PartsOf(right).Where(IsAnEnd).ToList())
+                {
+                    if (isBolted)
+                        Bolting.Beside(piece, a, b);
+                    else
+                        Resting.Beside(piece, a, b);
+                }
             }
         }
     }
+
+    private static bool IsAnEnd(PartDraft part) => part.Role is Role.Side or Role.Filler;
+
+    private static bool IsBoltedTo(Body body, Body other) => body.IsBolted && body.Spot.Neighbour == other.Name;
 }

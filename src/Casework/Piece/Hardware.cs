@@ -10,6 +10,9 @@ namespace Dryfit.Casework;
 /// <param name="Count">How many of them sit there together (the screws of one joint, say).</param>
 public sealed record Hardware(string Id, string Kind, IReadOnlyList<string> Ties, Point At, int Count = 1)
 {
+    /// <summary>Whether it goes into the wall: what it ties hangs there.</summary>
+    public bool IsInWall { get; init; }
+
     /// <summary>Kilograms that a pair of them carries by its maker's sheet; null where that is not known.</summary>
     public Rational? LoadKg { get; init; }
 }

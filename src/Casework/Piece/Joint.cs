@@ -28,6 +28,9 @@ public enum JointKind
     /// <summary>Let in with room to move, not glued: panels, glass, backs in grooves, drawer bottoms.</summary>
     Loose,
 
+    /// <summary>Face to face, held by bolts through both, so that the two come apart again.</summary>
+    Bolted,
+
     /// <summary>Edging on its panel.</summary>
     Edged,
 

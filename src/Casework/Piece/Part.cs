@@ -40,6 +40,14 @@ public enum Role
 
     /// <summary>A strip that brings a slide out to the edge of the opening.</summary>
     Packer,
+    /// <summary>A panel that closes what stands behind another run.</summary>
+    BlindPanel,
+
+    /// <summary>A rail or cleat by which a carcase hangs on the wall.</summary>
+    HangingRail,
+
+    /// <summary>A strip that closes the gap between two carcases, or between a carcase and a wall.</summary>
+    Filler,
     Edging,
     Kept,
 }

@@ -1,3 +1,4 @@
+using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Shelving;
@@ -31,12 +32,30 @@ internal static class CarcaseWord
                     ),
                     new("stands on", StandWord.Word, "Legs, a plinth or a toe space.", Default: "its own sides"),
                     new(
+                        "hangs on",
+                        HangsWord.Word,
+                        "What it hangs on the wall by, where it stands on nothing.",
+                        Default: "it stands"
+                    ),
+                    new(
                         "face frame",
                         new EitherShape(FaceFrameWord.Word, new ChoiceShape("none"), new BareShape()),
                         "A frame on the front; the key alone is one by the shop's habits.",
                         Default: "none: a frameless carcase"
                     ),
                     new("front", RegionWord.Word, "What the front is divided into.", Default: "one open bay"),
+                    new(
+                        "blind",
+                        BlindWord.Word,
+                        "An end of the front behind another run, closed by a panel.",
+                        Default: "none"
+                    ),
+                    new(
+                        "filler",
+                        FillerWord.Shape,
+                        "A strip that closes the gap to the carcase it stands beside, flush with its own front: of the material of its fronts, or of another.",
+                        Default: "none: the gap stays open"
+                    ),
                     new(
                         "fronts",
                         new NameShape("material"),
@@ -48,7 +67,7 @@ internal static class CarcaseWord
                         "back",
                         BackWord.Shape,
                         "The back.",
-                        Default: "rabbeted behind a face frame, grooved without one"
+                        Default: "rabbeted behind a face frame, grooved without one or where it hangs"
                     ),
                     new(
                         "top",
@@ -87,6 +106,11 @@ internal static class CarcaseWord
             : piece.Materials.Get("body", fields.Place);
         var face = FaceFrameWord.Read(fields, piece, material);
         var top = TopWord.Read(fields, piece, material);
+        var fronts =
+            fields.Text("fronts") is { } said ? piece.Materials.Get(said, fields.PlaceOf("fronts"))
+            : piece.Materials.Has("fronts") ? piece.Materials.Get("fronts", fields.Place)
+            : material;
+        var hangs = HangsWord.Read(fields, piece, material);
         return new CarcasePlan
         {
             Group = group,
@@ -110,15 +134,15 @@ internal static class CarcaseWord
                 _ => top is null || IsShallow(piece, body) ? ClosedBy.Panel : ClosedBy.Stretchers,
             },
             Face = face,
-            Back = BackWord.Read(fields, piece, material, face is not null),
+            Back = BackWord.Read(fields, piece, material, face is not null && hangs is null),
             Top = top,
             Stand = StandWord.Read(fields.Map("stands on"), piece, material),
             Shelves = ShelvesWord.Read(fields, piece),
             Front = fields.Node("front") as Mapping,
-            Fronts =
-                fields.Text("fronts") is { } fronts ? piece.Materials.Get(fronts, fields.PlaceOf("fronts"))
-                : piece.Materials.Has("fronts") ? piece.Materials.Get("fronts", fields.Place)
-                : material,
+            Fronts = fronts,
+            Hangs = hangs,
+            Blind = BlindWord.Read(fields, piece, material),
+            Filler = FillerWord.Read(fields, piece, body, fronts),
         };
     }
 

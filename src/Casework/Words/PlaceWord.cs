@@ -7,14 +7,14 @@ using Dryfit.Recipe;
 namespace Dryfit.Casework.Words;
 
 /// <summary>
-/// Where a body stands: on another, beside another, or at a point. What says nothing stands right of the one before
+/// Where a body stands: on, above or beside another, round the corner from it, or at a point. What says nothing stands right of the one before
 /// it; the first at the origin. Bodies beside each other keep their backs in line, as along a wall.
 /// </summary>
 internal static class PlaceWord
 {
     private static readonly ChoiceShape Across = new("centred", "left", "right");
 
-    private static readonly string[] Keys = ["on", "right of", "left of", "at"];
+    private static readonly string[] Keys = ["on", "above", "right of", "left of", "returns from", "at"];
 
     /// <summary>Whether the recipe says where a body stands.</summary>
     public static bool SaysWhere(Fields fields) => Keys.Any(fields.Has);
@@ -22,8 +22,14 @@ internal static class PlaceWord
     public static IReadOnlyList<Field> Fields { get; } =
     [
         new("on", new NameShape("carcase"), "The carcase it stands on."),
+        new("above", new NameShape("carcase"), "The carcase it hangs over; `gap` is the height between."),
         new("right of", new NameShape("carcase"), "The carcase it stands right of."),
         new("left of", new NameShape("carcase"), "The carcase it stands left of."),
+        new(
+            "returns from",
+            new NameShape("carcase"),
+            "The carcase in a corner that it stands square before, as the return of an L: its back is flush with the end of that one, its own end against its front."
+        ),
         new(
             "at",
             new ListShape(new LengthShape(LengthSign.Any), 3, 3),
@@ -32,26 +38,32 @@ internal static class PlaceWord
         new(
             "gap",
             new LengthShape(),
-            "Room between it and the carcase it stands beside.",
-            Default: "none; the shop's clearance beside a kept carcase"
+            "Room between it and the carcase it stands beside, before or over.",
+            Default: "none; the shop's clearance beside a kept carcase; the shop's height over what it hangs above"
         ),
-        new("across", Across, "Where it stands across the one below.", Default: "centred"),
+        new("across", Across, "Where it stands across the one below, or at which end it returns from.", Default: "centred; a return at the right"),
         new(
             "line up",
-            new ChoiceShape("backs", "fronts"),
+            new ChoiceShape("backs", "fronts", "middles"),
             "What is flush with the carcase below or beside it.",
             Default: "backs"
         ),
         new("turned", TurnedWord.Word, "Its angle to what it stands beside or on, in plan.", Default: "square to it"),
+        new(
+            "bolted",
+            new YesNoShape(),
+            "Whether it is bolted to what it stands on or beside, as a section that comes apart again to go through the door.",
+            Default: "no: it rests on what is below, and is screwed to what is beside"
+        ),
     ];
 
     /// <summary>
     /// Finds the lower corner of a body from the bodies it refers to, in the frame of the one it stands on or beside, and
-    /// how that frame is turned; null where it is the piece's own.
+    /// how that frame is turned.
     /// </summary>
     /// <param name="before">The body before it in the recipe; null for the first.</param>
     /// <param name="other">Gives the settled place of another body.</param>
-    public static (Point Corner, PlanTurn? Frame) Corner(
+    public static Spot Find(
         Fields fields,
         PieceBuilder piece,
         (Length Width, Length Height, Length Depth) size,
@@ -66,21 +78,26 @@ internal static class PlaceWord
                 new InputError(
                     $"It cannot stand both '{said[0]}' and '{said[1]}'.",
                     fields.PlaceOf(said[1]),
-                    "one of on, right of, left of, at"
+                    $"one of {string.Join(", ", Keys)}"
                 )
             );
         var key = said.Length == 0 ? "" : said[0];
         if (key == "at")
         {
             var at = fields.List("at").OfType<Scalar>().Select(s => piece.Scope.Length(s, "at").Length).ToList();
-            return (new(at[0], at[1], at[2]), null);
+            return new(new(at[0], at[1], at[2]), null, null, null);
         }
         if (key == "" && before is null)
-            return default;
+            return new(default, null, null, null);
         var neighbour = key == "" ? before! : other(fields.Text(key)!, fields.PlaceOf(key));
         var box = neighbour.Envelope;
-        var y = fields.Text("line up") == "fronts" ? box.Min.Y : box.Max.Y - size.Depth;
-        if (key == "on")
+        var y = fields.Text("line up") switch
+        {
+            "fronts" => box.Min.Y,
+            "middles" => (box.Min.Y + box.Max.Y - size.Depth) / 2,
+            _ => box.Max.Y - size.Depth,
+        };
+        if (key is "on" or "above")
         {
             var x = fields.Text("across") switch
             {
@@ -88,19 +105,63 @@ internal static class PlaceWord
                 "right" => box.Max.X - size.Width,
                 _ => box.Min.X + ((box.Width - size.Width) / 2),
             };
-            return (new(x, y, box.Max.Z), neighbour.Turn);
+            if (key == "on")
+                return new(new(x, y, box.Max.Z), neighbour.Turn, neighbour.Name, Direction.Down);
+            var over = (fields.LengthOrNull("gap") ?? piece.Shop.Length(CarcaseRules.Above)).Length;
+            return new(new(x, y, box.Max.Z + over), neighbour.Turn, null, null);
         }
         var gap =
             fields.LengthOrNull("gap")?.Length
             ?? (isKept || neighbour.IsKept ? piece.Shop.Length(CarcaseRules.Clearance).Length : Length.Zero);
-        var side = key == "left of" ? box.Min.X - gap - size.Width : box.Max.X + gap;
-        return (new(side, y, box.Min.Z), neighbour.Turn);
+        return key switch
+        {
+            "left of" => new(
+                new(box.Min.X - gap - size.Width, y, box.Min.Z),
+                neighbour.Turn,
+                neighbour.Name,
+                Direction.Right
+            ),
+            "returns from" => Return(fields, neighbour, size, gap),
+            _ => new(new(box.Max.X + gap, y, box.Min.Z), neighbour.Turn, neighbour.Name, Direction.Left),
+        };
+    }
+
+    /// <summary>Before a carcase in a corner and square to it: a quarter turned about its front corner nearest to that one.</summary>
+    private static Spot Return(
+        Fields fields,
+        Body corner,
+        (Length Width, Length Height, Length Depth) size,
+        Length gap
+    )
+    {
+        var box = corner.Envelope;
+        var front = box.Min.Y - gap;
+        if (fields.Text("across") == "left")
+        {
+            var pivot = new Point(box.Min.X + size.Depth, front, box.Min.Z);
+            return new(
+                pivot.Moved(Direction.Left, size.Width),
+                new PlanTurn(pivot, 90, corner.Turn),
+                corner.Name,
+                Direction.Right
+            );
+        }
+        var start = new Point(box.Max.X - size.Depth, front, box.Min.Z);
+        return new(start, new PlanTurn(start, -90, corner.Turn), corner.Name, Direction.Left);
     }
 }
+
+/// <summary>Where a body stands.</summary>
+/// <param name="Corner">Its left, front, lower corner in its frame.</param>
+/// <param name="Frame">How that frame is turned; null where it is the piece's own.</param>
+/// <param name="Neighbour">The body it stands on, beside or before; null for none.</param>
+/// <param name="Towards">The way from it to its neighbour, in its own frame; null for none.</param>
+internal sealed record Spot(Point Corner, PlanTurn? Frame, string? Neighbour, Direction? Towards);
 
 /// <summary>A body of the recipe with its settled size and place: a carcase, or a kept one.</summary>
 /// <param name="Envelope">Its outside in its own frame, before it is turned.</param>
 /// <param name="Turn">How it is turned in plan; null where it stands square in the piece.</param>
+/// <param name="Spot">Where it was put, and beside what.</param>
 internal sealed record Body(
     string Name,
     Figure Width,
@@ -108,5 +169,10 @@ internal sealed record Body(
     Figure Depth,
     Extent Envelope,
     bool IsKept,
-    PlanTurn? Turn
-);
+    PlanTurn? Turn,
+    Spot Spot
+)
+{
+    /// <summary>Whether it is bolted to its neighbour.</summary>
+    public bool IsBolted { get; init; }
+}

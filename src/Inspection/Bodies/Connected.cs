@@ -32,7 +32,7 @@ internal sealed class Connected : ICheck
 
     public string How =>
         "Parts belong together where a joint between them touches (within its play and 1/128 in) or where hardware ties "
-        + "them. What is then left over must be a carcase, stand or kept piece that stands on the floor or on another.";
+        + "them. What is then left over must be a carcase, stand or kept piece that stands on the floor or on another, or hangs on the wall.";
 
     public IReadOnlyList<FindingKind> Kinds { get; } = [PartLoose, UnitLoose];
 
@@ -46,7 +46,11 @@ internal sealed class Connected : ICheck
         var main =
             bodies.Where(body => !IsFront(piece, body)).MaxBy(body => body.Count) ?? bodies.MaxBy(body => body.Count)!;
 
-        var standing = bodies.ConvertAll(body => body == main);
+        var hung = piece
+            .Piece.Hardware.Where(hardware => hardware.IsInWall)
+            .SelectMany(hardware => hardware.Ties)
+            .ToHashSet(StringComparer.Ordinal);
+        var standing = bodies.ConvertAll(body => body == main || body.Exists(shape => hung.Contains(shape.Part.Id)));
         for (var changed = true; changed; )
         {
             changed = false;

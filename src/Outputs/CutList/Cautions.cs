@@ -44,6 +44,15 @@ internal static class Cautions
                     + "it will stand."
             );
         }
+        if (piece.Hardware.Any(hardware => hardware.IsInWall))
+        {
+            yield return (
+                "Hanging on the wall",
+                "What hangs can fall on people. Find out what the wall is made of and what it bears, use the fixings that their "
+                    + "maker names for that wall and load, screw into studs or masonry and not into plaster alone, look for "
+                    + "pipes and cables first, and follow local practice and codes; ask a licensed builder where in doubt."
+            );
+        }
         if (cut.Exists(part => part.Material.Kind == MaterialKind.Glass))
         {
             yield return (

@@ -113,6 +113,8 @@ internal static class Soundness
         var floor = piece.Parts.Min(p => p.Extent.Min.Z);
         foreach (var body in piece.Parts.GroupBy(p => Root(p.Id), StringComparer.Ordinal))
         {
+            if (piece.Hardware.Any(h => h.IsInWall && body.Any(p => h.Ties.Contains(p.Id))))
+                continue;
             if (body.All(p => p.Extent.Min.Z > floor))
                 yield return $"not tied to what stands on the floor: {string.Join(", ", body.Select(p => p.Name))}";
         }

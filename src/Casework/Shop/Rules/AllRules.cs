@@ -20,6 +20,7 @@ public static class AllRules
         .. ShelfRules.All,
         .. StandRules.All,
         .. CarcaseRules.All,
+        .. HangRules.All,
         .. ConnectorRules.All,
     ];
 }
