@@ -111,6 +111,7 @@ public static class Design
                 Hardware = piece.Hardware,
                 Openings = piece.Openings,
                 Fronts = piece.Fronts,
+                Loads = piece.Loads,
                 Finishes = finishes.Schemes,
                 Accepted = sections.Accepted(),
             },

@@ -18,6 +18,7 @@ public static class Catalogue
         new LooseFit(),
         new JointMeets(),
         new Connected(),
+        new RackLoads(),
         // Last: what stands in each other's place is most often the consequence of something above.
         new PartsOverlap(),
     ];

@@ -24,6 +24,7 @@ internal sealed class PieceBuilder
     private readonly List<Hardware> _hardware = [];
     private readonly List<Opening> _openings = [];
     private readonly List<Front> _fronts = [];
+    private readonly List<Load> _loads = [];
 
     public PieceBuilder(Scope scope, Shop shop, Materials materials, AsCut asCut)
     {
@@ -56,6 +57,8 @@ internal sealed class PieceBuilder
     public IReadOnlyList<Opening> Openings => _openings;
 
     public IReadOnlyList<Front> Fronts => _fronts;
+
+    public IReadOnlyList<Load> Loads => _loads;
 
     /// <summary>Opens a group under a parent; its name in the piece is the parent's and its own.</summary>
     /// <param name="turn">How it is turned, within its parent's own turn; null where it stands as its parent does.</param>
@@ -205,6 +208,8 @@ internal sealed class PieceBuilder
     public void Add(Opening opening) => _openings.Add(opening);
 
     public void Add(Front front) => _fronts.Add(front);
+
+    public void Add(Load load) => _loads.Add(load);
 
     /// <summary>Makes two fronts neighbours, each to the other: between them is a gap and no part.</summary>
     /// <param name="group">Group id of the one.</param>

@@ -2,6 +2,8 @@ using Dryfit.Casework.Building;
 using Dryfit.Casework.Drawers;
 using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Shelving;
+using Dryfit.Casework.Shelving.Racks;
+using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 
@@ -298,12 +300,8 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     private IReadOnlyList<Front> Fill(Region region, Cell cell)
     {
         var site = Site(region, cell);
-        if (cell.Shelves is not null && region.Filling != Filling.Drawer)
-        {
-            var doors =
-                region.Filling == Filling.Doors ? DoorsWord.ReachIn(piece, site, region.Said!, piece.Scope) : null;
-            new ShelfMaker(piece, plan).Make(cell, cell.Shelves, box.InsideDepth, BlindPanel.Before(_blind, doors));
-        }
+        if (region.Filling != Filling.Drawer)
+            FurnishBehind(region, cell, site);
         var before = piece.Fronts.Count;
         switch (region.Filling)
         {
@@ -317,6 +315,25 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                 break;
         }
         return [.. piece.Fronts.Skip(before)];
+    }
+
+    /// <summary>Shelves, racks and rails behind an opening.</summary>
+    private void FurnishBehind(Region region, Cell cell, FrontSite site)
+    {
+        var doors = BlindPanel.Before(
+            _blind,
+            region.Filling == Filling.Doors ? DoorsWord.ReachIn(piece, site, region.Said!, piece.Scope) : null
+        );
+        if (region.Rack is { FillsTheBay: true, Place: var place } && region.Shelves is not null)
+            throw new CannotBuildException(
+                new InputError("A rack fills this bay, so that no shelves go in.", place, "the rack or the shelves")
+            );
+        if (cell.Shelves is not null && region.Rack is not { FillsTheBay: true })
+            new ShelfMaker(piece, plan).Make(cell, cell.Shelves, box.InsideDepth, doors);
+        if (region.Rack is not null)
+            RackMaker.Make(piece, plan, cell, region.Rack, box.InsideDepth, doors);
+        if (region.ClothesRail is not null)
+            ClothesRail.Make(piece, cell, region.ClothesRail);
     }
 
     private FrontSite Site(Region region, Cell cell)

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Shelving;
+using Dryfit.Casework.Shelving.Racks;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -25,6 +26,10 @@ internal sealed record Region
     public Node? Said { get; init; }
 
     public ShelvesPlan? Shelves { get; init; }
+
+    public RackPlan? Rack { get; init; }
+
+    public ClothesRailPlan? ClothesRail { get; init; }
 
     public required SourcePlace Place { get; init; }
 

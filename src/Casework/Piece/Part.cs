@@ -15,6 +15,9 @@ public enum Role
 
     /// <summary>A strip of timber along the front edge of a shelf.</summary>
     ShelfLip,
+
+    /// <summary>A rail or hanger of a rack.</summary>
+    RackRail,
     Back,
     Stretcher,
     FrameStile,

@@ -31,6 +31,9 @@ public sealed record Piece
 
     public required IReadOnlyList<Front> Fronts { get; init; }
 
+    /// <summary>What racks are made to hold.</summary>
+    public IReadOnlyList<Load> Loads { get; init; } = [];
+
     /// <summary>The named finish schemes, in the recipe's order.</summary>
     public required IReadOnlyList<FinishScheme> Finishes { get; init; }
 

@@ -3,6 +3,7 @@ using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Drawers;
 using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Shelving;
+using Dryfit.Casework.Shelving.Racks;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -59,6 +60,12 @@ internal static class RegionWord
                     new("drawer", DrawerWord.Shape, "A drawer that fills the opening."),
                     new("open", new BareShape(), "Nothing: an open bay."),
                     new("shelves", ShelvesWord.Word, "Shelves behind it.", Default: "the carcase's shelves"),
+                    new("rack", RackWord.Word, "A rack behind it."),
+                    new(
+                        "clothes rail",
+                        new EitherShape(ClothesRail.Word, new BareShape()),
+                        "A rail for hangers behind it; the key alone is one by the shop's habits."
+                    ),
                 ]
         );
 
@@ -86,6 +93,7 @@ internal static class RegionWord
         var fields = new Fields(mapping, piece.Scope);
         RefuseTwo(fields);
         RefuseWrongSize(fields, across);
+        RefuseRackInDrawer(fields);
         return new Region
         {
             Fixed = across is null ? null : fields.LengthOrNull(across, $"opening {across}"),
@@ -98,6 +106,8 @@ internal static class RegionWord
                 : Filling.Open,
             Said = fields.Node("doors") ?? fields.Node("drawer"),
             Shelves = ShelvesWord.Read(fields, piece),
+            Rack = RackWord.Read(fields, piece),
+            ClothesRail = ClothesRail.Read(fields),
             Place = mapping.Place,
         };
     }
@@ -137,6 +147,25 @@ internal static class RegionWord
                     $"one of the two; divide the opening to have both"
                 )
             );
+    }
+
+    private static void RefuseRackInDrawer(Fields fields)
+    {
+        foreach (var key in (string[])["rack", "clothes rail"])
+        {
+            foreach (
+                var filling in ((string[])["columns", "rows", "drawer"]).Where(_ => fields.Has(key)).Where(fields.Has)
+            )
+                throw new CannotBuildException(
+                    new InputError(
+                        filling == "drawer"
+                            ? $"There is no room for a {key} behind a drawer."
+                            : $"A {key} stands in one bay, and this region is divided into {filling}.",
+                        fields.PlaceOf(key),
+                        $"{key}: in an open bay or behind doors"
+                    )
+                );
+        }
     }
 
     private static void RefuseWrongSize(Fields fields, string? across)

@@ -19,6 +19,7 @@ internal sealed class Bench
     private readonly List<Hardware> _hardware = [];
     private readonly List<Opening> _openings = [];
     private readonly List<Front> _fronts = [];
+    private readonly List<Load> _loads = [];
     private readonly List<AcceptedFinding> _accepted = [];
 
     public Bench() => Group("piece", GroupKind.Piece, null);
@@ -41,6 +42,8 @@ internal sealed class Bench
         _boards.Add(board);
         return board;
     }
+
+    public void Add(Load load) => _loads.Add(load);
 
     public void Change(string id, Func<Board, Board> change)
     {
@@ -106,6 +109,7 @@ internal sealed class Bench
             Hardware = _hardware,
             Openings = _openings,
             Fronts = _fronts,
+            Loads = _loads,
             Finishes = [],
             Accepted = _accepted,
         };
@@ -122,6 +126,7 @@ internal sealed class Bench
         mirrored._hardware.AddRange(_hardware);
         mirrored._openings.AddRange(_openings.Select(Mirror.Of));
         mirrored._fronts.AddRange(_fronts.Select(Mirror.Of));
+        mirrored._loads.AddRange(_loads);
         mirrored._accepted.AddRange(_accepted);
         return mirrored;
     }
@@ -138,6 +143,7 @@ internal sealed class Bench
         moved._hardware.AddRange(_hardware);
         moved._openings.AddRange(_openings.Select(o => o with { Clear = Shift(o.Clear, by) }));
         moved._fronts.AddRange(_fronts);
+        moved._loads.AddRange(_loads.Select(l => l with { Top = l.Top + by.Z }));
         moved._accepted.AddRange(_accepted);
         return moved;
     }

@@ -18,6 +18,7 @@ public static class AllRules
         .. DrawerRules.All,
         .. UnderSlideRules.All,
         .. ShelfRules.All,
+        .. RackRules.All,
         .. StandRules.All,
         .. CarcaseRules.All,
         .. HangRules.All,
