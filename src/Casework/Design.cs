@@ -1,3 +1,4 @@
+using Dryfit.Casework.Boards;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Words;
@@ -73,18 +74,19 @@ public static class Design
         Binding.CheckFormulas(recipe, RecipeWord.Shape, scope);
         if (scope.Errors.Count + rules.Errors.Count > 0)
             return Failed([.. scope.Errors, .. rules.Errors]);
+        var boards = BoardCopies.Read(recipe, scope, materials);
 
         if (!cut.IsEmpty)
         {
             // The maker's phrases are read against the names of the piece as reckoned.
             var reckoned = new PieceBuilder(scope, rules, materials, new AsCut()) { Families = families };
-            Construct(reckoned, recipe, bodies, measured);
+            Construct(reckoned, recipe, bodies, boards, measured);
             cut.Know([.. NamesOf(reckoned)]);
         }
-        Construct(piece, recipe, bodies, measured);
+        Construct(piece, recipe, bodies, boards, measured);
         if (piece.Parts.Count == 0)
             scope.Report(
-                new InputError("The piece has no parts.", recipe["carcases"]!.Place, "a carcase with a name and a size")
+                new InputError("The piece has no parts.", recipe.Place, "carcases: with a name and a size, or boards:")
             );
         foreach (var (phrase, place) in cut.Unused)
             scope.Report(Unknown(phrase, place, "part or unit", NamesOf(piece)));
@@ -119,7 +121,13 @@ public static class Design
         );
     }
 
-    private static void Construct(PieceBuilder piece, Mapping recipe, Bodies bodies, AsMeasured measured)
+    private static void Construct(
+        PieceBuilder piece,
+        Mapping recipe,
+        Bodies bodies,
+        IReadOnlyList<BoardPlan> boards,
+        AsMeasured measured
+    )
     {
         var root = piece.Group((recipe["piece"] as Scalar)!.Text, GroupKind.Piece, null, recipe.Place);
         var built = new List<(Body Body, GroupDraft Group)>();
@@ -140,6 +148,7 @@ public static class Design
             built.Add((body, group));
         }
         Neighbours.Tie(piece, built);
+        BoardMaker.Make(piece, root, built, boards);
     }
 
     private static LengthUnit UnitOf(Mapping recipe) =>

@@ -1,23 +1,14 @@
-using System.Runtime.CompilerServices;
 using Dryfit.Findings;
 using Dryfit.Parameters.Formulas;
 
 namespace Dryfit.Parameters;
 
 /// <summary>Names with what they stand for, worked out late and once.</summary>
-internal sealed class NameTable(Scope scope) : INames
+/// <param name="work">What is being worked out now, shared by all tables of a scope: names of one may lean on another's.</param>
+internal sealed class NameTable(Scope scope, NameWork work) : INames
 {
-    private readonly Dictionary<string, Known> _known = new(StringComparer.Ordinal);
-    private readonly List<Known> _order = [];
-    private readonly List<Known> _working = [];
-
-    /// <summary>Whether something went wrong in what is being worked out now.</summary>
-    private bool _faulty;
-
-    /// <summary>How many names deep that which is being worked out now has leant so far.</summary>
-    private int _depth;
-
-    private bool _toldTooDeep;
+    private readonly Dictionary<string, KnownName> _known = new(StringComparer.Ordinal);
+    private readonly List<KnownName> _order = [];
 
     /// <summary>Unknown names with a dot are nobody's fault: see <see cref="Scope.LeaveSizesOpen"/>.</summary>
     public bool SizesAreOpen { get; set; }
@@ -26,9 +17,7 @@ internal sealed class NameTable(Scope scope) : INames
 
     public bool Knows(string name) => _known.ContainsKey(name);
 
-    public void MarkFaulty() => _faulty = true;
-
-    public void Add(string name, SourcePlace? place, Func<Figure>? work, NamedWord? word)
+    public void Add(string name, SourcePlace? place, Func<Figure>? doWork, NamedWord? word)
     {
         if (_known.TryGetValue(name, out var first))
         {
@@ -36,7 +25,7 @@ internal sealed class NameTable(Scope scope) : INames
             scope.Report(new InputError($"The name '{name}' is taken already, {where}.", place, "another name"));
             return;
         }
-        var added = new Known(name, place, work, word);
+        var added = new KnownName(name, place, doWork, word);
         _known.Add(name, added);
         _order.Add(added);
     }
@@ -117,93 +106,5 @@ internal sealed class NameTable(Scope scope) : INames
             yield return comparison.Left;
     }
 
-    private Figure? Work(Known known, Stretch at, Action<FormulaFault> report)
-    {
-        if (known.State == State.Working)
-        {
-            ReportLoop(known, at, report);
-            return null;
-        }
-        if (known.State == State.Waiting)
-            WorkFirst(known, at, report);
-        _depth = Math.Max(_depth, known.Depth);
-        _faulty |= known.Faulty;
-        return known.Faulty ? null : known.Figure;
-    }
-
-    private void WorkFirst(Known known, Stretch at, Action<FormulaFault> report)
-    {
-        if (_working.Count >= FormulaLimits.Chain || !RuntimeHelpers.TryEnsureSufficientExecutionStack())
-        {
-            known.State = State.Done;
-            known.Faulty = true;
-            ReportTooDeep(known, at, report);
-            return;
-        }
-        var (faulty, depth) = (_faulty, _depth);
-        (_faulty, _depth) = (false, 0);
-        known.State = State.Working;
-        _working.Add(known);
-        known.Figure = known.DoWork();
-        _working.RemoveAt(_working.Count - 1);
-        known.State = State.Done;
-        known.Depth = _depth + 1;
-        known.Faulty |= _faulty;
-        // However the chain was come upon, from its near or its far end, it may be no longer than this.
-        if (known.Depth > FormulaLimits.Chain && !known.Faulty)
-        {
-            known.Faulty = true;
-            ReportTooDeep(known, at, report);
-        }
-        (_faulty, _depth) = (faulty, depth);
-    }
-
-    /// <summary>A chain of ten thousand breaks every few names; once told is enough.</summary>
-    private void ReportTooDeep(Known known, Stretch at, Action<FormulaFault> report)
-    {
-        if (_toldTooDeep)
-            return;
-        _toldTooDeep = true;
-        report(
-            new FormulaFault(
-                $"'{known.Name}' leans on names that lean on names, more than {FormulaLimits.Chain} in a row.",
-                at,
-                "a shorter chain of names"
-            )
-        );
-    }
-
-    private void ReportLoop(Known known, Stretch at, Action<FormulaFault> report)
-    {
-        var start = _working.IndexOf(known);
-        var loop = _working.GetRange(start, _working.Count - start);
-        // All of the loop is as wrong as the name where it was noticed: one error tells of them all.
-        foreach (var member in loop)
-            member.Faulty = true;
-        var names = string.Join(" -> ", loop.Append(known).Select(k => k.Name));
-        report(
-            new FormulaFault($"These lean on each other in a circle: {names}.", at, "a size that does not need itself")
-        );
-    }
-
-    private enum State
-    {
-        Waiting,
-        Working,
-        Done,
-    }
-
-    private sealed class Known(string name, SourcePlace? place, Func<Figure>? work, NamedWord? word)
-    {
-        public string Name { get; } = name;
-        public SourcePlace? Place { get; } = place;
-        public NamedWord? Word { get; } = word;
-        public State State { get; set; }
-        public Figure? Figure { get; set; }
-        public bool Faulty { get; set; }
-        public int Depth { get; set; }
-
-        public Figure DoWork() =>
-            work is null ? throw new InvalidOperationException($"'{Name}' is a word and has no figure.") : work();
-    }
+    private Figure? Work(KnownName known, Stretch at, Action<FormulaFault> report) => work.Out(known, at, report);
 }

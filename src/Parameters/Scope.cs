@@ -15,14 +15,16 @@ public sealed class Scope
     private static readonly Origin InPlaceOfAFault = new TradeOrigin("in place of what could not be worked out");
 
     private readonly InputErrors _errors = new();
+    private readonly NameWork _work = new();
     private readonly NameTable _names;
+    private readonly Dictionary<Scalar, NameTable> _homes = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<Scalar, Site> _sites = new(ReferenceEqualityComparer.Instance);
     private readonly List<Site> _order = [];
 
     public Scope(LengthUnit unit)
     {
         Unit = unit;
-        _names = new NameTable(this);
+        _names = new NameTable(this, _work);
     }
 
     /// <summary>The unit of bare numbers where a length is meant.</summary>
@@ -136,6 +138,28 @@ public sealed class Scope
         return Figure.Given(name, Rational.One, InPlaceOfAFault);
     }
 
+    /// <summary>A formula that is a stretch of a longer value: the <c>20</c> of <c>20 behind the front</c>.</summary>
+    /// <param name="start">0 for the first character of the value's text.</param>
+    public Scalar Within(Scalar value, int start, int length) =>
+        AtHomeWith(
+            value,
+            new Scalar(value.Text.Substring(start, length), value.PlaceOf(start, length))
+            {
+                TextStart = value.TextStart < 0 ? -1 : 0,
+            }
+        );
+
+    /// <summary>A value that stands for another at the same place: the word that a name stands for, say.</summary>
+    public Scalar InPlaceOf(Scalar value, string text) => AtHomeWith(value, value with { Text = text, TextStart = -1 });
+
+    /// <summary>A made value means by its names what the one means that it was made from.</summary>
+    private Scalar AtHomeWith(Scalar value, Scalar made)
+    {
+        if (_homes.TryGetValue(value, out var home))
+            _homes[made] = home;
+        return made;
+    }
+
     /// <summary>Whatever the scalar gives; null after an error.</summary>
     internal Worked? Any(Scalar scalar) => Work(SiteOf(scalar));
 
@@ -145,7 +169,7 @@ public sealed class Scope
         if (!_sites.TryGetValue(scalar, out var site))
         {
             var expression = FormulaText.Parse(scalar.Text, out var fault);
-            site = new Site(scalar, expression);
+            site = new Site(scalar, expression, _homes.GetValueOrDefault(scalar) ?? _names);
             _sites.Add(scalar, site);
             _order.Add(site);
             if (fault is not null)
@@ -161,8 +185,8 @@ public sealed class Scope
         if (site.Expression is null || site.NamesChecked)
             return;
         site.NamesChecked = true;
-        foreach (var name in _names.Unknown(site.Expression))
-            Report(site, _names.NoSuch(name.Name, name.At));
+        foreach (var name in site.Names.Unknown(site.Expression))
+            Report(site, site.Names.NoSuch(name.Name, name.At));
     }
 
     /// <summary>A figure that says where it came from: a number as written, or a formula with its inputs.</summary>
@@ -174,7 +198,7 @@ public sealed class Scope
     /// <summary>A value that is a word, not a formula: no names are looked for in it.</summary>
     internal void SettleAsWord(Scalar scalar)
     {
-        var site = new Site(scalar, null) { Refused = true };
+        var site = new Site(scalar, null, _names) { Refused = true };
         if (_sites.TryAdd(scalar, site))
             _order.Add(site);
     }
@@ -184,7 +208,7 @@ public sealed class Scope
     /// <summary>Further errors are dropped, so nothing need be found out for them.</summary>
     internal bool IsFull => _errors.Full;
 
-    internal void MarkFaulty() => _names.MarkFaulty();
+    internal void MarkFaulty() => _work.MarkFaulty();
 
     internal void Refuse(Site site, string message, string? expected = null, string? suggestion = null) =>
         Report(site, new FormulaFault(message, new(0, site.Scalar.Text.Length), expected, suggestion));
@@ -207,7 +231,7 @@ public sealed class Scope
         CheckNames(site);
         if (!site.Refused && !site.IsWorked)
         {
-            var evaluator = new Evaluator(site.Scalar.Text, Unit, _names, fault => Report(site, fault));
+            var evaluator = new Evaluator(site.Scalar.Text, Unit, site.Names, fault => Report(site, fault));
             site.Value = evaluator.Work(site.Expression!);
             site.Inputs = evaluator.Inputs;
             site.IsWorked = true;

@@ -4,9 +4,12 @@ using Dryfit.Recipe;
 namespace Dryfit.Parameters;
 
 /// <summary>A value of the recipe that is a number or formula, with what became of it.</summary>
-internal sealed class Site(Scalar scalar, Expression? expression)
+/// <param name="names">The names its formula may use.</param>
+internal sealed class Site(Scalar scalar, Expression? expression, NameTable names)
 {
     public Scalar Scalar { get; } = scalar;
+
+    public NameTable Names { get; } = names;
 
     /// <summary>Null where the text is no formula.</summary>
     public Expression? Expression { get; } = expression;

@@ -1,5 +1,6 @@
 using System.Text;
 using Dryfit.Casework;
+using Dryfit.Casework.Boards;
 using Dryfit.Casework.Words;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -34,6 +35,7 @@ internal static class Shipped
             ReferenceChapters.Lengths,
             ReferenceChapters.Formulas,
             NamesChapter.Text,
+            BoardsChapter.Text,
             StuffChapter.Text
         );
 

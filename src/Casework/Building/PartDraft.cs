@@ -28,6 +28,12 @@ internal sealed class PartDraft
 
     public required Figure Thickness { get; init; }
 
+    /// <summary>Its size along an axis of the piece.</summary>
+    public Figure SizeAlong(Axis axis) =>
+        axis == Place.Lie.Along.Axis() ? Length
+        : axis == Place.Lie.Across.Axis() ? Width
+        : Thickness;
+
     public Figure? ShoulderLength { get; set; }
 
     public Figure? ShoulderWidth { get; set; }

@@ -52,6 +52,9 @@ public enum Role
     /// <summary>A strip that closes the gap between two carcases, or between a carcase and a wall.</summary>
     Filler,
     Edging,
+
+    /// <summary>A loose board that the recipe says by itself.</summary>
+    Board,
     Kept,
 }
 

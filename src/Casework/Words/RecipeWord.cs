@@ -1,3 +1,4 @@
+using Dryfit.Casework.Boards;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
@@ -51,7 +52,7 @@ public static class RecipeWord
                         "Sizes and numbers with names, for formulas and for trying out."
                     ),
                     new("materials", MaterialWord.Shape, "What it is made of.", Required: true),
-                    new("carcases", CarcaseWord.Shape, "The boxes it is made of.", Required: true),
+                    new("carcases", CarcaseWord.Shape, "The boxes it is made of."),
                     new(
                         "hardware",
                         HardwareWord.Word,
@@ -59,6 +60,11 @@ public static class RecipeWord
                         Default: "by the house rules"
                     ),
                     new("kept", KeptWord.Shape, "Old carcases that stay."),
+                    new(
+                        "boards",
+                        BoardWord.Shape,
+                        "Single boards with their own cuts, for all that has no word of its own."
+                    ),
                     new("as cut", OverruleWords.CutShape, "The maker's own numbers for parts that are cut already."),
                     new("as measured", OverruleWords.MeasuredShape, "What was measured of what stands already."),
                     new(
