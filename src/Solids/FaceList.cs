@@ -2,19 +2,19 @@ using System.Collections;
 
 namespace Dryfit.Solids;
 
-/// <summary>A face as it is kept: the surface is an index; the record is made when it is asked for.</summary>
+/// <summary>A face as it is kept: surface and normal are numbers; the record is made when it is asked for.</summary>
 internal struct FaceRow
 {
     public int Cut;
     public int Side;
     public int Surface;
-    public Vec3 Normal;
+    public int Normal;
     public int FirstTriangle;
     public int TriangleCount;
 }
 
 /// <summary>The faces of a solid.</summary>
-internal sealed class FaceList(FaceRow[] rows, Surface[] surfaces) : IReadOnlyList<Face>
+internal sealed class FaceList(FaceRow[] rows, Vec3[] normals, Surface[] surfaces) : IReadOnlyList<Face>
 {
     private Face?[]? made;
 
@@ -36,7 +36,7 @@ internal sealed class FaceList(FaceRow[] rows, Surface[] surfaces) : IReadOnlyLi
             return known[index] = new(
                 row.Cut,
                 surfaces[row.Surface],
-                row.Normal,
+                normals[row.Normal],
                 row.FirstTriangle,
                 row.TriangleCount,
                 row.Side

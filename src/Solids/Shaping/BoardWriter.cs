@@ -17,13 +17,13 @@ internal interface IFlats
 internal sealed class BoardWriter(PointTable points)
 {
     private readonly FaceTriangulator triangulator = new(points);
-    private readonly List<Surface> surfaces = [];
-    private readonly Store<FaceRow> rows = new();
+    private readonly FaceTable table = new();
     private readonly Store<MouthInFlat> mouths = new();
     private readonly Store<int> firstMouth = new();
     private Store<LoneBore> bores = new();
     private Vec3[] vertices = [];
     private int cornerCount;
+    private int faceFrom;
 
     public ReadOnlySpan<Vec3> Vertices => vertices;
 
@@ -33,9 +33,8 @@ internal sealed class BoardWriter(PointTable points)
     {
         bores = lone;
         Triangles.Clear();
-        rows.Clear();
-        surfaces.Clear();
-        surfaces.Add(PlaneSurface.Instance);
+        table.Clear();
+        faceFrom = 0;
         cornerCount = corners.Length;
         var count = cornerCount;
         foreach (ref var bore in bores.Span)
@@ -97,18 +96,9 @@ internal sealed class BoardWriter(PointTable points)
     /// <summary>Makes the triangles written since the last face a face.</summary>
     public void AddFace(int cut, Vec3 normal, int side = -1, Surface? surface = null)
     {
-        var first = rows.Count == 0 ? 0 : rows[rows.Count - 1].FirstTriangle + rows[rows.Count - 1].TriangleCount;
-        rows.Add(
-            new()
-            {
-                Cut = cut,
-                Side = side,
-                Surface = surface is null ? 0 : NumberOf(surface),
-                Normal = normal,
-                FirstTriangle = first,
-                TriangleCount = (Triangles.Count / 3) - first,
-            }
-        );
+        var end = Triangles.Count / 3;
+        table.Add(cut, side, surface is null ? 0 : table.NumberOf(surface), normal, faceFrom, end - faceFrom);
+        faceFrom = end;
     }
 
     /// <summary>Writes the bores and gives the solid.</summary>
@@ -120,7 +110,7 @@ internal sealed class BoardWriter(PointTable points)
     {
         foreach (ref var bore in bores.Span)
         {
-            LoneBoreWriter.Write(in bore, vertices, Triangles, rows, surfaces);
+            LoneBoreWriter.Write(in bore, Triangles, table);
             LoneBoreWriter.Measure(in bore, ref mass);
         }
 
@@ -128,7 +118,7 @@ internal sealed class BoardWriter(PointTable points)
         {
             Vertices = vertices,
             Triangles = Triangles.Span.ToArray(),
-            Faces = new FaceList(rows.Span.ToArray(), [.. surfaces]),
+            Faces = table.ToList(),
             Volume = mass.Volume,
             Area = mass.Area,
             Centroid = mass.Centroid,
@@ -147,18 +137,6 @@ internal sealed class BoardWriter(PointTable points)
         var middle = bore.Bore.Frame.Origin + (bore.Bore.Frame.W * bore.DepthAt(face, default));
         ref var first = ref firstMouth[flats.FlatAt(bore.Axis, isUp: face != 0, middle)];
         first = mouths.Add(new(index, isHigh, first));
-    }
-
-    private int NumberOf(Surface surface)
-    {
-        var known = surfaces.IndexOf(surface);
-        if (known < 0)
-        {
-            known = surfaces.Count;
-            surfaces.Add(surface);
-        }
-
-        return known;
     }
 
     private readonly record struct MouthInFlat(int Bore, bool IsHigh, int Next);

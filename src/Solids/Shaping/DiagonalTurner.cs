@@ -123,13 +123,7 @@ internal sealed class DiagonalTurner(FacePoints points)
 
     private bool IsBetterTurned(int a, int b, int c, int d)
     {
-        // Only a convex quadrangle has another diagonal.
-        if (points.Turn(d, b, c) <= 0 || points.Turn(c, a, d) <= 0)
-        {
-            return false;
-        }
-
-        // The angles at c and d together are more than half a turn.
+        // The angles at c and d together are more than half a turn: seldom, so that this is asked first.
         var (cax, cay, cbx, cby) = (
             points.X(a) - points.X(c),
             points.Y(a) - points.Y(c),
@@ -147,6 +141,12 @@ internal sealed class DiagonalTurner(FacePoints points)
         var sinD = (dbx * day) - (dby * dax);
         var cosD = (dax * dbx) + (day * dby);
         var sum = (sinC * cosD) + (cosC * sinD);
-        return sum < -1e-12 * (Math.Abs(sinC * cosD) + Math.Abs(cosC * sinD));
+        if (sum >= -1e-12 * (Math.Abs(sinC * cosD) + Math.Abs(cosC * sinD)))
+        {
+            return false;
+        }
+
+        // Only a convex quadrangle has another diagonal.
+        return points.Turn(d, b, c) > 0 && points.Turn(c, a, d) > 0;
     }
 }

@@ -6,56 +6,32 @@ namespace Dryfit.Solids.Shaping;
 /// <summary>Writes the walls and the bottom of a lone bore straight from its corners.</summary>
 internal static class LoneBoreWriter
 {
-    public static void Write(
-        in LoneBore bore,
-        ReadOnlySpan<Vec3> vertices,
-        Store<int> triangles,
-        Store<FaceRow> rows,
-        List<Surface> surfaces
-    )
+    public static void Write(in LoneBore bore, Store<int> triangles, FaceTable faces)
     {
-        var frame = bore.Bore.Frame;
         var count = bore.Segments;
         var (low, high) = (bore.FirstVertex, bore.FirstVertex + count);
-        surfaces.Add(new CylinderSurface(frame.Origin, frame.W, bore.Bore.Radius));
-        var corners = bore.Round.Corners;
+        faces.AddWalls(in bore, triangles.Count / 3);
+        var into = triangles.Extend(6 * count);
         for (var i = 0; i < count; i++)
         {
             var j = i + 1 == count ? 0 : i + 1;
-            var first = triangles.Count;
-            var six = triangles.Extend(6);
+            var six = into.Slice(6 * i, 6);
             six[0] = low + i;
             six[1] = high + i;
             six[2] = high + j;
             six[3] = low + i;
             six[4] = high + j;
             six[5] = low + j;
-
-            // Into the hole: against the middle of the side.
-            var (x, y) = (
-                (corners[j].Y - corners[i].Y) / bore.Round.Side,
-                (corners[i].X - corners[j].X) / bore.Round.Side
-            );
-            rows.Add(
-                new()
-                {
-                    Cut = bore.Cut,
-                    Side = -1,
-                    Surface = surfaces.Count - 1,
-                    Normal = (frame.U * -x) - (frame.V * y),
-                    FirstTriangle = first / 3,
-                    TriangleCount = 2,
-                }
-            );
         }
 
+        var along = bore.Bore.Frame.W;
         if (!bore.IsHighMouth)
         {
-            WriteBottom(in bore, high, frame.W * -1, isTurned: true, triangles, rows);
+            WriteBottom(in bore, high, along * -1, isTurned: true, triangles, faces);
         }
         else if (!bore.IsLowMouth)
         {
-            WriteBottom(in bore, low, frame.W, isTurned: false, triangles, rows);
+            WriteBottom(in bore, low, along, isTurned: false, triangles, faces);
         }
     }
 
@@ -99,7 +75,7 @@ internal static class LoneBoreWriter
         Vec3 normal,
         bool isTurned,
         Store<int> triangles,
-        Store<FaceRow> rows
+        FaceTable faces
     )
     {
         var first = triangles.Count;
@@ -112,16 +88,6 @@ internal static class LoneBoreWriter
             into[i + 2] = ring + disc[isTurned ? i + 1 : i + 2];
         }
 
-        rows.Add(
-            new()
-            {
-                Cut = bore.Cut,
-                Side = -1,
-                Surface = 0,
-                Normal = normal,
-                FirstTriangle = first / 3,
-                TriangleCount = disc.Length / 3,
-            }
-        );
+        faces.Add(bore.Cut, -1, 0, normal, first / 3, disc.Length / 3);
     }
 }

@@ -14,8 +14,7 @@ internal sealed class SolidWriter(
 {
     private readonly FaceTriangulator triangulator = new(points);
     private readonly Store<int> triangles = new();
-    private readonly Store<FaceRow> rows = new();
-    private readonly List<Surface> surfaces = [];
+    private readonly FaceTable table = new();
     private readonly Store<MouthInFlat> mouths = new();
     private readonly Store<double> volumes = new();
 
@@ -23,28 +22,26 @@ internal sealed class SolidWriter(
     {
         var vertices = WriteVertices(bores);
         triangles.Clear();
-        rows.Clear();
-        surfaces.Clear();
-        surfaces.Add(PlaneSurface.Instance);
+        table.Clear();
         AssignMouths(bores);
         var mass = new MassSum(vertices.Length > 0 ? vertices[0] : default);
         WriteFlats(vertices, bores, cuts, ref mass);
         foreach (ref var bore in bores.Span)
         {
-            LoneBoreWriter.Write(in bore, vertices, triangles, rows, surfaces);
+            LoneBoreWriter.Write(in bore, triangles, table);
             LoneBoreWriter.Measure(in bore, ref mass);
         }
 
         if (isDoubled || corners.HasTouching)
         {
-            DiagonalParter.Part(triangles, rows, ref vertices);
+            DiagonalParter.Part(triangles, table.Rows, ref vertices);
         }
 
         return new()
         {
             Vertices = vertices,
             Triangles = triangles.Span.ToArray(),
-            Faces = new FaceList(rows.Span.ToArray(), [.. surfaces]),
+            Faces = table.ToList(),
             Volume = mass.Volume,
             Area = mass.Area,
             Centroid = mass.Centroid,
@@ -144,17 +141,7 @@ internal sealed class SolidWriter(
             var (side, surface) = isThere
                 ? WallOf(flat.Cut, normal, Middle(3 * firstTriangle, vertices), cuts)
                 : (-1, 0);
-            rows.Add(
-                new()
-                {
-                    Cut = flat.Cut,
-                    Side = side,
-                    Surface = surface,
-                    Normal = normal,
-                    FirstTriangle = firstTriangle,
-                    TriangleCount = (triangles.Count / 3) - firstTriangle,
-                }
-            );
+            table.Add(flat.Cut, side, surface, normal, firstTriangle, (triangles.Count / 3) - firstTriangle);
         }
     }
 
@@ -169,10 +156,10 @@ internal sealed class SolidWriter(
         switch (cuts[cut])
         {
             case BoreCut bore when Math.Abs(Vec3.Dot(normal, bore.Frame.W)) < 0.5:
-                return (-1, NumberOf(new CylinderSurface(bore.Frame.Origin, bore.Frame.W, bore.Radius)));
+                return (-1, table.NumberOf(new CylinderSurface(bore.Frame.Origin, bore.Frame.W, bore.Radius)));
             case PrismCut prism when Walls.ChordAt(prism, point, normal) is var chord and >= 0:
                 var side = prism.Outline.SideOf(chord);
-                return (side, Walls.SurfaceOf(prism, side) is { } round ? NumberOf(round) : 0);
+                return (side, Walls.SurfaceOf(prism, side) is { } round ? table.NumberOf(round) : 0);
             default:
                 return (-1, 0);
         }
@@ -181,18 +168,6 @@ internal sealed class SolidWriter(
     private Vec3 Middle(int triangle, Vec3[] vertices) =>
         (vertices[triangles[triangle]] + vertices[triangles[triangle + 1]] + vertices[triangles[triangle + 2]])
         * (1 / 3.0);
-
-    private int NumberOf(Surface surface)
-    {
-        var known = surfaces.IndexOf(surface);
-        if (known < 0)
-        {
-            known = surfaces.Count;
-            surfaces.Add(surface);
-        }
-
-        return known;
-    }
 
     private static Box Around(ReadOnlySpan<Vec3> vertices)
     {
