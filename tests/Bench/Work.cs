@@ -12,12 +12,14 @@ internal sealed class Work
     private readonly List<Board> boards;
     private readonly List<(int A, int B)> pairs;
     private readonly Placed[] placed;
+    private readonly List<(Vec3 Size, IReadOnlyList<Cut> Cuts)> blanks;
     private readonly int carcass;
     private byte[] mesh = [];
 
     public Work(List<Board> boards, List<(string A, string B)> pairs)
     {
         this.boards = boards;
+        blanks = boards.ConvertAll(board => (board.Size, board.Cuts));
         Solids = new Solid[boards.Count];
         placed = new Placed[boards.Count];
         var index = boards.Select((board, i) => (board.Id, i)).ToDictionary(x => x.Id, x => x.i);
@@ -40,9 +42,16 @@ internal sealed class Work
         }
     }
 
-    /// <summary>On both cores; each solid is the same as on one.</summary>
-    public void BuildAllOnTwoCores() =>
-        Parallel.For(0, boards.Count, new ParallelOptions { MaxDegreeOfParallelism = 2 }, Build);
+    /// <summary>On all cores; each solid is the same as on one.</summary>
+    public void BuildAllOnAllCores()
+    {
+        var built = SolidBuilder.BuildAll(blanks);
+        for (var i = 0; i < built.Length; i++)
+        {
+            Solids[i] = built[i];
+            placed[i] = new(built[i], boards[i].Frame);
+        }
+    }
 
     /// <summary>Overlap volume (mm3) and gap (mm, at most 2) of all pairs.</summary>
     public void MeasurePairs()
