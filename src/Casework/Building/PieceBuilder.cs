@@ -203,6 +203,14 @@ internal sealed class PieceBuilder
         return fitting;
     }
 
+    /// <summary>Fits what electricity flows through.</summary>
+    public Hardware FitElectric(string kind, Point at, int count, params IReadOnlyList<PartDraft> ties)
+    {
+        var fitting = Fit(kind, at, count, ties) with { IsElectric = true };
+        _hardware[^1] = fitting;
+        return fitting;
+    }
+
     public string NextFittingId => $"fitting-{_hardware.Count + 1}";
 
     public void Add(Opening opening) => _openings.Add(opening);

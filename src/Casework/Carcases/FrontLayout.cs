@@ -1,6 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Drawers;
 using Dryfit.Casework.Fronts;
+using Dryfit.Casework.Lights;
 using Dryfit.Casework.Shelving;
 using Dryfit.Casework.Shelving.Racks;
 using Dryfit.Findings;
@@ -85,18 +86,8 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
         var height = (box.FrontHeight - face.Rail - face.Rail).As("height between rails");
         var bottom = _frame.Rail("bottom rail", left, right, width, box.BaseZ);
         var top = _frame.Rail("top rail", left, right, width, box.TopZ - face.Rail.Length);
-        piece.Join(
-            JointKind.Butt,
-            plan.Blind is { End: Direction.Left } ? _blind! : box.Left,
-            left,
-            Direction.Back
-        );
-        piece.Join(
-            JointKind.Butt,
-            plan.Blind is { End: Direction.Right } ? _blind! : box.Right,
-            right,
-            Direction.Back
-        );
+        piece.Join(JointKind.Butt, plan.Blind is { End: Direction.Left } ? _blind! : box.Left, left, Direction.Back);
+        piece.Join(JointKind.Butt, plan.Blind is { End: Direction.Right } ? _blind! : box.Right, right, Direction.Back);
         piece.Join(JointKind.Butt, box.Bottom, bottom, Direction.Back);
         piece.Join(JointKind.Butt, box.Closing[0], top, Direction.Back);
         var reach = piece.Shop.Length(GapRules.FrameOverlay, "overlay");
@@ -308,7 +299,8 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             case Filling.Doors:
                 DoorsWord.Build(piece, site, region.Said!, piece.Scope);
                 break;
-            case Filling.Drawer when _blind is not null && (cell.Left == _blind || cell.Right == _blind || _frame is not null):
+            case Filling.Drawer
+                when _blind is not null && (cell.Left == _blind || cell.Right == _blind || _frame is not null):
                 throw BlindPanel.NoDrawer(plan.Blind!);
             case Filling.Drawer:
                 DrawerWord.Build(piece, site, region.Said, piece.Scope, _names.NextDrawer(cell.Bay));
@@ -317,7 +309,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
         return [.. piece.Fronts.Skip(before)];
     }
 
-    /// <summary>Shelves, racks and rails behind an opening.</summary>
+    /// <summary>Shelves, racks, rails and lights behind an opening.</summary>
     private void FurnishBehind(Region region, Cell cell, FrontSite site)
     {
         var doors = BlindPanel.Before(
@@ -328,12 +320,15 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             throw new CannotBuildException(
                 new InputError("A rack fills this bay, so that no shelves go in.", place, "the rack or the shelves")
             );
+        IReadOnlyList<PartDraft> fixedShelves = [];
         if (cell.Shelves is not null && region.Rack is not { FillsTheBay: true })
-            new ShelfMaker(piece, plan).Make(cell, cell.Shelves, box.InsideDepth, doors);
+            fixedShelves = new ShelfMaker(piece, plan).Make(cell, cell.Shelves, box.InsideDepth, doors);
         if (region.Rack is not null)
             RackMaker.Make(piece, plan, cell, region.Rack, box.InsideDepth, doors);
         if (region.ClothesRail is not null)
             ClothesRail.Make(piece, cell, region.ClothesRail);
+        if (region.Lights is not null)
+            new LightMaker(piece, plan, box, cell, region.Lights).Make(fixedShelves);
     }
 
     private FrontSite Site(Region region, Cell cell)

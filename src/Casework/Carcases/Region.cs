@@ -1,3 +1,4 @@
+using Dryfit.Casework.Lights;
 using Dryfit.Casework.Shelving;
 using Dryfit.Casework.Shelving.Racks;
 using Dryfit.Findings;
@@ -26,6 +27,8 @@ internal sealed record Region
     public Node? Said { get; init; }
 
     public ShelvesPlan? Shelves { get; init; }
+
+    public LightsPlan? Lights { get; init; }
 
     public RackPlan? Rack { get; init; }
 

@@ -13,6 +13,9 @@ public sealed record Hardware(string Id, string Kind, IReadOnlyList<string> Ties
     /// <summary>Whether it goes into the wall: what it ties hangs there.</summary>
     public bool IsInWall { get; init; }
 
+    /// <summary>Whether electricity flows through it.</summary>
+    public bool IsElectric { get; init; }
+
     /// <summary>Kilograms that a pair of them carries by its maker's sheet; null where that is not known.</summary>
     public Rational? LoadKg { get; init; }
 }

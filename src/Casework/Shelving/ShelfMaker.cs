@@ -11,7 +11,8 @@ namespace Dryfit.Casework.Shelving;
 internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
 {
     /// <param name="doors">How far doors in their opening reach in before the shelves; null where they do not.</param>
-    public void Make(Cell bay, ShelvesPlan shelves, Figure insideDepth, Figure? doors)
+    /// <returns>The fixed ones, from the lowest.</returns>
+    public IReadOnlyList<PartDraft> Make(Cell bay, ShelvesPlan shelves, Figure insideDepth, Figure? doors)
     {
         var thickness = (shelves.Material ?? plan.Body).Thickness;
         var board = new ShelfBoard(piece, plan, shelves, insideDepth, doors);
@@ -35,8 +36,9 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
         RefuseFalling(adjustableAt, shelves.Adjustable.Place);
 
         // Shelves are counted from the bottom.
+        var fixedShelves = new List<PartDraft>();
         for (var n = 0; n < fixedAt.Count; n++)
-            Fixed(board, bay, $"{Prefix(bay)}fixed shelf {n + 1}", fixedAt[n]);
+            fixedShelves.Add(Fixed(board, bay, $"{Prefix(bay)}fixed shelf {n + 1}", fixedAt[n]));
         for (var n = 0; n < spaces.Count; n++)
         {
             if (shelves.On != ShelfSupport.Pins && adjustableAt.Any(h => IsIn(spaces[n], h)))
@@ -47,6 +49,7 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
             var space = spaces.First(s => IsIn(s, adjustableAt[n])).In(bay);
             Adjustable(board, bay, space, $"{Prefix(bay)}adjustable shelf {n + 1}", adjustableAt[n], shelves.On);
         }
+        return fixedShelves;
     }
 
     /// <summary>Heights over the floor of the bay at which adjustable shelves part the spaces evenly.</summary>
@@ -112,7 +115,7 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
 
     private static string Prefix(Cell bay) => bay.Bay.Length == 0 ? "" : $"{bay.Bay} ";
 
-    private void Fixed(ShelfBoard board, Cell bay, string name, Figure height)
+    private PartDraft Fixed(ShelfBoard board, Cell bay, string name, Figure height)
     {
         var depth = piece.Shop.Length(JointRules.DadoDepth, "dado depth");
         var dado = plan.Joint == PanelJoint.Dado;
@@ -127,6 +130,7 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
         );
         PanelJoints.Tie(piece, plan.Joint, bay.InsideLeft, shelf, Direction.Left, Axis.Y);
         PanelJoints.Tie(piece, plan.Joint, bay.InsideRight, shelf, Direction.Right, Axis.Y);
+        return shelf;
     }
 
     private void Adjustable(ShelfBoard board, Cell bay, Cell space, string name, Figure height, ShelfSupport on)

@@ -2,6 +2,7 @@ using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Drawers;
 using Dryfit.Casework.Fronts;
+using Dryfit.Casework.Lights;
 using Dryfit.Casework.Shelving;
 using Dryfit.Casework.Shelving.Racks;
 using Dryfit.Findings;
@@ -60,6 +61,7 @@ internal static class RegionWord
                     new("drawer", DrawerWord.Shape, "A drawer that fills the opening."),
                     new("open", new BareShape(), "Nothing: an open bay."),
                     new("shelves", ShelvesWord.Word, "Shelves behind it.", Default: "the carcase's shelves"),
+                    new("lights", LightsWord.Word, "Lights in it."),
                     new("rack", RackWord.Word, "A rack behind it."),
                     new(
                         "clothes rail",
@@ -106,6 +108,7 @@ internal static class RegionWord
                 : Filling.Open,
             Said = fields.Node("doors") ?? fields.Node("drawer"),
             Shelves = ShelvesWord.Read(fields, piece),
+            Lights = LightsWord.Read(fields),
             Rack = RackWord.Read(fields, piece),
             ClothesRail = ClothesRail.Read(fields),
             Place = mapping.Place,
@@ -151,7 +154,7 @@ internal static class RegionWord
 
     private static void RefuseRackInDrawer(Fields fields)
     {
-        foreach (var key in (string[])["rack", "clothes rail"])
+        foreach (var key in (string[])["rack", "clothes rail", "lights"])
         {
             foreach (
                 var filling in ((string[])["columns", "rows", "drawer"]).Where(_ => fields.Has(key)).Where(fields.Has)
@@ -159,14 +162,16 @@ internal static class RegionWord
                 throw new CannotBuildException(
                     new InputError(
                         filling == "drawer"
-                            ? $"There is no room for a {key} behind a drawer."
-                            : $"A {key} stands in one bay, and this region is divided into {filling}.",
+                            ? $"There is no room for {Told(key)} behind a drawer."
+                            : $"What is said of {Told(key)} is for one bay, and this region is divided into {filling}.",
                         fields.PlaceOf(key),
                         $"{key}: in an open bay or behind doors"
                     )
                 );
         }
     }
+
+    private static string Told(string key) => key == "lights" ? key : $"a {key}";
 
     private static void RefuseWrongSize(Fields fields, string? across)
     {

@@ -53,6 +53,15 @@ internal static class Cautions
                     + "pipes and cables first, and follow local practice and codes; ask a licensed builder where in doubt."
             );
         }
+        if (piece.Hardware.Any(hardware => hardware.IsElectric))
+        {
+            yield return (
+                "Lights",
+                "Whatever is joined to the mains is work for licensed people, by local code. Take drivers and lights made for "
+                    + "furniture, give them the air and the reach their makers ask for, keep cables off edges and moving "
+                    + "parts, and switch off before you open anything."
+            );
+        }
         if (cut.Exists(part => part.Material.Kind == MaterialKind.Glass))
         {
             yield return (

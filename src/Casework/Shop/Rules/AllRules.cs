@@ -19,6 +19,7 @@ public static class AllRules
         .. UnderSlideRules.All,
         .. ShelfRules.All,
         .. RackRules.All,
+        .. LightRules.All,
         .. StandRules.All,
         .. CarcaseRules.All,
         .. HangRules.All,
