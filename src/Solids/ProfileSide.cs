@@ -50,22 +50,22 @@ public sealed record ArcSide(Vec2 From, Vec2 To, Vec2 Centre, double Radius, Ben
             return From;
         }
 
-        var (sin, cos) = Math.SinCos(Half(out var along, out var out_) * ((2 * chord) - Chords) / Chords);
+        var (sin, cos) = Math.SinCos(Half(out var along, out var outwards) * ((2 * chord) - Chords) / Chords);
         return new(
-            Centre.X + (Radius * ((cos * out_.X) + (sin * along.X))),
-            Centre.Y + (Radius * ((cos * out_.Y) + (sin * along.Y)))
+            Centre.X + (Radius * ((cos * outwards.X) + (sin * along.X))),
+            Centre.Y + (Radius * ((cos * outwards.Y) + (sin * along.Y)))
         );
     }
 
     // Half the angle, the direction of the chord and the one from the centre to the middle of the arc.
-    private double Half(out Vec2 along, out Vec2 out_)
+    private double Half(out Vec2 along, out Vec2 outwards)
     {
         var (x, y) = (To.X - From.X, To.Y - From.Y);
         var length = Math.Sqrt((x * x) + (y * y));
         along = new(x / length, y / length);
-        out_ = Bend == Bend.Left ? new(along.Y, -along.X) : new(-along.Y, along.X);
+        outwards = Bend == Bend.Left ? new(along.Y, -along.X) : new(-along.Y, along.X);
         var (fromX, fromY) = ((From.X + To.X) / 2, (From.Y + To.Y) / 2);
-        var height = ((fromX - Centre.X) * out_.X) + ((fromY - Centre.Y) * out_.Y);
+        var height = ((fromX - Centre.X) * outwards.X) + ((fromY - Centre.Y) * outwards.Y);
         return Math.Atan2(length / 2, height);
     }
 }

@@ -53,6 +53,34 @@ public sealed class PairTests
         Assert.Equal(new Box(new(1, 0, 5), new(10, 10, 10)), overlap.Bounds);
     }
 
+    // A rod right through a thick plate: sideways it would have to leave the plate, lengthwise it goes on into nothing.
+    [Fact]
+    public void Overlap_tells_which_way_is_the_way_out_and_moved_that_far_they_only_touch()
+    {
+        var plate = SolidBuilder.Build(new(40, 40, 10), []);
+        var rod = SolidBuilder.Build(new(6, 6, 30), []);
+        var (a, b) = (At(rod, 17, 17, -4), At(plate, 0, 0, 0));
+        var overlap = Pair.Overlap(a, b)!;
+        // Down by 26 would do, up by 14 does it sooner; sideways by 23.
+        Assert.Equal((14.0, new Vec3(0, 0, 1)), (overlap.Depth, overlap.Way));
+        Assert.Null(Pair.Overlap(At(rod, 17, 17, 10), b));
+        var back = Pair.Overlap(b, a)!;
+        Assert.Equal((14.0, new Vec3(0, 0, -1)), (back.Depth, back.Way));
+    }
+
+    // A cube that stands with its edge down in another: the edge dips 2 below the top, so 2 upwards is the way out along the
+    // axes of the lower one; along its own faces the upper one would have to go further.
+    [Fact]
+    public void Overlap_of_a_cube_on_its_edge_is_as_deep_as_the_edge_dips()
+    {
+        var half = Math.Sqrt(0.5);
+        var onEdge = new Placed(Cube, new(new(5, 0, 8), new(half, 0, half), new(0, 1, 0), new(-half, 0, half)));
+        var overlap = Pair.Overlap(onEdge, At(Cube, 0, 0, 0))!;
+        Assert.Equal(2 * 2 * 10, overlap.Volume, 1e-9);
+        Assert.Equal(2, overlap.Depth, 1e-12);
+        Assert.Equal(new Vec3(0, 0, 1), overlap.Way);
+    }
+
     // Whole coordinates, so that unit cubes can be counted; faces coincide on purpose.
     [Fact]
     public void Square_boards_share_what_counted_cubes_say_whether_cut_by_boxes_or_by_outlines() =>
@@ -70,7 +98,8 @@ public sealed class PairTests
                     Assert.Equal(cubes.Count, outlined?.Volume ?? 0, 1e-9);
                     if (square is not null)
                     {
-                        Assert.Equal(outlined!.Depth, square.Depth);
+                        Assert.Equal(LeastWay(a, b, place), square.Depth);
+                        Assert.True(outlined!.Depth >= square.Depth);
                         Assert.Equal(outlined.Bounds, square.Bounds);
                         Assert.Equal(
                             new(
@@ -182,6 +211,17 @@ public sealed class PairTests
         from z in Enumerable.Range(0, (int)board.Size.Z)
         where !board.Cuts.Any(cut => Holds(cut, x, y, z))
         select place + new Vec3(x, y, z);
+
+    // How many whole steps along an axis, there or back, take a's cubes out of b's: what two sets of cubes share changes
+    // its kind only at whole steps.
+    private static double LeastWay((Vec3 Size, BoxCut[] Cuts) a, (Vec3 Size, BoxCut[] Cuts) b, Vec3 place)
+    {
+        var (own, other) = (Cubes(a, default).ToList(), Cubes(b, place).ToHashSet());
+        Vec3[] ways = [new(1, 0, 0), new(-1, 0, 0), new(0, 1, 0), new(0, -1, 0), new(0, 0, 1), new(0, 0, -1)];
+        return ways.Min(way =>
+            Enumerable.Range(1, 20).First(steps => !own.Exists(cube => other.Contains(cube + (way * steps))))
+        );
+    }
 
     private static bool Holds(BoxCut cut, int x, int y, int z) =>
         cut.Min.X <= x && x < cut.Max.X && cut.Min.Y <= y && y < cut.Max.Y && cut.Min.Z <= z && z < cut.Max.Z;

@@ -1,3 +1,5 @@
+using Dryfit.Solids.Shaping;
+
 namespace Dryfit.Solids.Measuring;
 
 /// <summary>Boxes that share no room, and what they are together.</summary>
@@ -46,44 +48,60 @@ internal struct CellList
         return boxes.Count <= Most;
     }
 
-    /// <summary>The size of the longest lump each way: cells that share a face, or a part of one, are one lump.</summary>
-    public readonly Vec3 LongestLump()
+    /// <summary>How long the longest straight line along an axis (0, 1, 2) is that never leaves them: cells that share a part
+    /// of a face carry each other on.</summary>
+    public readonly double LongestAlong(int axis)
     {
-        var lumps = new List<List<Box>>();
-        foreach (var box in boxes ?? [])
+        if (boxes is not { Count: > 0 })
         {
-            var lump = new List<Box> { box };
-            for (var i = lumps.Count - 1; i >= 0; i--)
-            {
-                if (lumps[i].Exists(other => ShareFace(box, other)))
-                {
-                    lump.AddRange(lumps[i]);
-                    lumps.RemoveAt(i);
-                }
-            }
-
-            lumps.Add(lump);
+            return 0;
         }
 
-        var longest = default(Vec3);
-        foreach (var lump in lumps)
+        var (u, v) = ((axis + 1) % 3, (axis + 2) % 3);
+        var (rows, columns) = (Steps(u), Steps(v));
+        var longest = 0.0;
+        var run = new List<(double From, double To)>();
+        for (var i = 0; i + 1 < rows.Count; i++)
         {
-            var bounds = lump.Aggregate(Around);
-            longest = Vec3Order.Most(longest, bounds.Max - bounds.Min);
+            for (var j = 0; j + 1 < columns.Count; j++)
+            {
+                run.Clear();
+                foreach (var box in boxes)
+                {
+                    if (
+                        box.Min.At(u) <= rows[i]
+                        && box.Max.At(u) > rows[i]
+                        && box.Min.At(v) <= columns[j]
+                        && box.Max.At(v) > columns[j]
+                    )
+                    {
+                        run.Add((box.Min.At(axis), box.Max.At(axis)));
+                    }
+                }
+
+                longest = Math.Max(longest, LongestRun(run));
+            }
+        }
+
+        return longest;
+    }
+
+    private readonly List<double> Steps(int axis) =>
+        [.. boxes!.Select(box => box.Min.At(axis)).Concat(boxes!.Select(box => box.Max.At(axis))).Distinct().Order()];
+
+    private static double LongestRun(List<(double From, double To)> run)
+    {
+        run.Sort();
+        var (longest, from, to) = (0.0, double.NaN, double.NaN);
+        foreach (var stretch in run)
+        {
+            from = stretch.From == to ? from : stretch.From;
+            to = stretch.To;
+            longest = Math.Max(longest, to - from);
         }
 
         return longest;
     }
 
     private static Box Around(Box a, Box b) => new(Vec3Order.Least(a.Min, b.Min), Vec3Order.Most(a.Max, b.Max));
-
-    // Cells never overlap: what they share has no width one way, and is a face where it has both others.
-    private static bool ShareFace(Box a, Box b)
-    {
-        var shared = Vec3Order.Least(a.Max, b.Max) - Vec3Order.Most(a.Min, b.Min);
-        return shared.X >= 0
-            && shared.Y >= 0
-            && shared.Z >= 0
-            && (shared.X > 0 ? 1 : 0) + (shared.Y > 0 ? 1 : 0) + (shared.Z > 0 ? 1 : 0) == 2;
-    }
 }
