@@ -19,6 +19,8 @@ public static class Catalogue
         new JointMeets(),
         new Connected(),
         new RackLoads(),
+        new PartWhole(),
+        new PartTouchesItself(),
         // Last: what stands in each other's place is most often the consequence of something above.
         new PartsOverlap(),
     ];

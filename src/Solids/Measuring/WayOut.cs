@@ -1,5 +1,3 @@
-using Dryfit.Solids.Shaping;
-
 namespace Dryfit.Solids.Measuring;
 
 /// <summary>
