@@ -2,6 +2,7 @@ using Dryfit.Casework.Boards;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Words;
+using Dryfit.Casework.Worktops;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -130,6 +131,7 @@ public static class Design
     )
     {
         var root = piece.Group((recipe["piece"] as Scalar)!.Text, GroupKind.Piece, null, recipe.Place);
+        var covered = WorktopWord.Covered(recipe);
         var built = new List<(Body Body, GroupDraft Group)>();
         foreach (var said in bodies.All)
         {
@@ -144,10 +146,13 @@ public static class Design
             if (said.IsKept)
                 KeptBodyMaker.Make(piece, group, said.Fields, body);
             else
-                CarcaseMaker.Make(piece, CarcaseWord.Read(said.Fields, piece, group, body), measured);
+                CarcaseMaker.Make(piece, CarcaseWord.Read(said.Fields, piece, group, body, covered.Contains(said.Name)), measured);
             built.Add((body, group));
         }
         Neighbours.Tie(piece, built);
+        var worktops = new WorktopMaker(piece, root, built);
+        foreach (var entry in (recipe["worktops"] as Mapping)?.Entries ?? [])
+            worktops.Make(entry);
         BoardMaker.Make(piece, root, built, boards);
     }
 

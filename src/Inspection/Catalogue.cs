@@ -17,6 +17,7 @@ public static class Catalogue
         new DrawerRuns(),
         new LooseFit(),
         new JointMeets(),
+        new CutOuts(),
         new Connected(),
         new RackLoads(),
         new PartWhole(),

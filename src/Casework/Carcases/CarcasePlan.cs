@@ -51,6 +51,9 @@ internal sealed record CarcasePlan
 
     public required TopPlan? Top { get; init; }
 
+    /// <summary>Whether a worktop lies on it.</summary>
+    public bool IsCovered { get; init; }
+
     public required StandPlan Stand { get; init; }
 
     public required ShelvesPlan? Shelves { get; init; }

@@ -43,6 +43,9 @@ public enum Role
 
     /// <summary>A strip that brings a slide out to the edge of the opening.</summary>
     Packer,
+    /// <summary>A top over a run of carcases, or one of its lengths.</summary>
+    Worktop,
+
     /// <summary>A panel that closes what stands behind another run.</summary>
     BlindPanel,
 

@@ -46,6 +46,9 @@ public enum CutKind
     /// <summary>What is turned off a square blank on the lathe.</summary>
     Turning,
 
+    /// <summary>A hole right through a worktop, for a sink or a hob.</summary>
+    CutOut,
+
     /// <summary>The inside of a kept carcase, which was never cut by us but is not there.</summary>
     Hollow,
 

@@ -2,6 +2,7 @@ using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Shelving;
+using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
@@ -99,7 +100,8 @@ internal static class CarcaseWord
     public static NamedShape Shape { get; } = new(Word, "carcase");
 
     /// <summary>Reads a carcase whose place and size are settled.</summary>
-    public static CarcasePlan Read(Fields fields, PieceBuilder piece, GroupDraft group, Body body)
+    /// <param name="isCovered">Whether a worktop lies on it.</param>
+    public static CarcasePlan Read(Fields fields, PieceBuilder piece, GroupDraft group, Body body, bool isCovered)
     {
         var material = fields.Text("material") is { } name
             ? piece.Materials.Get(name, fields.PlaceOf("material"))
@@ -110,6 +112,14 @@ internal static class CarcaseWord
             fields.Text("fronts") is { } said ? piece.Materials.Get(said, fields.PlaceOf("fronts"))
             : piece.Materials.Has("fronts") ? piece.Materials.Get("fronts", fields.Place)
             : material;
+        if (isCovered && top is not null)
+            throw new CannotBuildException(
+                new InputError(
+                    $"The {body.Name} has a top of its own and lies under a worktop.",
+                    fields.PlaceOf("top"),
+                    "one of the two"
+                )
+            );
         var hangs = HangsWord.Read(fields, piece, material);
         return new CarcasePlan
         {
@@ -131,11 +141,12 @@ internal static class CarcaseWord
             {
                 "panel" => ClosedBy.Panel,
                 "stretchers" => ClosedBy.Stretchers,
-                _ => top is null || IsShallow(piece, body) ? ClosedBy.Panel : ClosedBy.Stretchers,
+                _ => (top is null && !isCovered) || IsShallow(piece, body) ? ClosedBy.Panel : ClosedBy.Stretchers,
             },
             Face = face,
             Back = BackWord.Read(fields, piece, material, face is not null && hangs is null),
             Top = top,
+            IsCovered = isCovered,
             Stand = StandWord.Read(fields.Map("stands on"), piece, material),
             Shelves = ShelvesWord.Read(fields, piece),
             Front = fields.Node("front") as Mapping,

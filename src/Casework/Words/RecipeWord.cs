@@ -1,4 +1,5 @@
 using Dryfit.Casework.Boards;
+using Dryfit.Casework.Worktops;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
@@ -59,6 +60,7 @@ public static class RecipeWord
                         "Which hinges, slides and fittings are used.",
                         Default: "by the house rules"
                     ),
+                    new("worktops", WorktopWord.Shape, "Tops over runs of carcases."),
                     new("kept", KeptWord.Shape, "Old carcases that stay."),
                     new(
                         "boards",

@@ -55,6 +55,12 @@ internal static class TopWord
             fields?.Text("material") is { } name ? piece.Materials.Get(name, fields.PlaceOf("material"))
             : piece.Materials.Has("tops") ? piece.Materials.Get("tops", carcase.Place)
             : body;
+        return ReadOverhang(fields, material);
+    }
+
+    /// <summary>A top of a material with the overhangs that are said under <c>overhang</c>.</summary>
+    public static TopPlan ReadOverhang(Fields? fields, Material material)
+    {
         var none = Figure.Given("no overhang", Length.Zero, new TradeOrigin("nothing said"));
         if (fields?.Map("overhang") is { } sides)
         {

@@ -37,6 +37,10 @@ internal static class Boxes
     public static double Along(this Vec3 point, Direction direction) =>
         point.On(direction.Axis().Measured()) * direction.Sign();
 
+    /// <summary>The point moved so that it lies so far in a direction.</summary>
+    public static Vec3 With(this Vec3 point, Direction direction, double along) =>
+        point + (direction.Unit() * (along - point.Along(direction)));
+
     /// <summary>How far the box reaches in a direction.</summary>
     public static double Reach(this Box box, Direction direction) =>
         (direction.Sign() > 0 ? box.Max : box.Min).Along(direction);

@@ -44,6 +44,14 @@ internal static class Cautions
                     + "it will stand."
             );
         }
+        if (cut.Exists(part => part.Cuts.Any(hole => hole.Kind == CutKind.CutOut)))
+        {
+            yield return (
+                "Sinks and hobs",
+                "Cut to the template or sheet of what goes in: it says how far heat must stay from wood, and what must be free "
+                    + "below. Seal the cut edges. Gas, water and mains are for licensed people, by local code."
+            );
+        }
         if (piece.Hardware.Any(hardware => hardware.IsInWall))
         {
             yield return (

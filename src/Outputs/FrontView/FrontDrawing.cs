@@ -113,7 +113,7 @@ internal sealed class FrontDrawing
     /// <summary>The floor, where the piece stands on it.</summary>
     private void DrawFloor(SvgWriter svg, View view)
     {
-        if (Bounds.MinZ != 0)
+        if (Bounds.MinZ != 0 || IsHung())
             return;
         var piece = view.ToPaper(Bounds);
         svg.Line(
@@ -121,6 +121,16 @@ internal sealed class FrontDrawing
             new(piece.Right + 5, piece.Bottom),
             ("stroke", Ink.Black),
             ("stroke-width", SvgWriter.Number(Pen.Contour))
+        );
+    }
+
+    /// <summary>Whether what is lowest hangs on the wall.</summary>
+    private bool IsHung()
+    {
+        var lowest = _piece.Parts.MinBy(part => part.Extent.Min.Z)!;
+        var hung = _piece.Hardware.Where(item => item.IsInWall).SelectMany(item => item.Ties).ToHashSet();
+        return _piece.Parts.Any(part =>
+            string.Equals(part.Group, lowest.Group, StringComparison.Ordinal) && hung.Contains(part.Id)
         );
     }
 

@@ -20,9 +20,33 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
             or CutKind.Cove
             or CutKind.Moulding when OpenSides(cut) is [var one, var other] =>
                 $"{Name(cut)} where {Side(one)} and {Side(other)} meet, " + Run(cut),
+            CutKind.CutOut => Hole(cut),
             CutKind.Arch when Arch(cut) is { } arch => arch,
             _ => Corners(cut),
         };
+
+    /// <summary>A hole through the board: its size, how round its corners are, how far it lies from the nearer sides.</summary>
+    private string Hole(OutlineCut cut)
+    {
+        var (a, b) = CutOutlines.AxesOf(cut.Along);
+        var (min, max) = (
+            (A: cut.Outline.Min(c => c.A), B: cut.Outline.Min(c => c.B)),
+            (A: cut.Outline.Max(c => c.A), B: cut.Outline.Max(c => c.B))
+        );
+        var (sizeA, sizeB) = (max.A - min.A, max.B - min.B);
+        var rounds = cut.Outline.FirstOrDefault(c => c.Arc is not null) is { Arc: { } arc }
+            ? $", corners {say(Length.Min(arc.A - min.A, max.A - arc.A))} round"
+            : "";
+        return $"{Name(cut)} {say(sizeA)} x {say(sizeB)}{rounds}; {From(a, min.A, max.A)}; {From(b, min.B, max.B)}";
+
+        string From(Axis axis, Length low, Length high)
+        {
+            var fromHigh = _blank.Max[axis] - high;
+            return low <= fromHigh
+                ? $"{say(low)} from the {Side(Directions.Along(axis, -1))}"
+                : $"{say(fromHigh)} from the {Side(Directions.Along(axis, 1))}";
+        }
+    }
 
     /// <summary>An arch along a side of the board: how wide, how high, and from where.</summary>
     private string? Arch(OutlineCut cut)

@@ -23,6 +23,7 @@ public static class AllRules
         .. StandRules.All,
         .. CarcaseRules.All,
         .. HangRules.All,
+        .. WorktopRules.All,
         .. ConnectorRules.All,
     ];
 }
