@@ -374,6 +374,10 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             InsideRight = cell.InsideRight,
             HingeLeft = cell.Left,
             HingeRight = cell.Right,
+            Below = cell.Below,
+            Above = cell.Above,
+            Floor = cell.Floor,
+            Ceiling = cell.Ceiling.MinBy(part => part.Reckoned.Min.Z),
             Material = plan.Fronts,
         };
     }

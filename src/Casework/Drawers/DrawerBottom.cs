@@ -1,13 +1,31 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Fronts;
+using Dryfit.Casework.Joinery;
 using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Drawers;
 
-/// <summary>The bottom of a drawer box, loose in a groove of all four walls; its grain runs from side to side.</summary>
+/// <summary>
+/// The bottom of a drawer box: loose in a groove all round, slid into three grooves under the back, or screwed on from
+/// below. Its grain runs from side to side.
+/// </summary>
 internal static class DrawerBottom
 {
+    private const int ScrewsEach = 3;
+
     public static PartDraft Make(
+        PieceBuilder piece,
+        GroupDraft group,
+        DrawerPlan plan,
+        DrawerSizes sizes,
+        DrawerCorners corners,
+        (PartDraft Left, PartDraft Right, PartDraft Front, PartDraft Back) walls
+    ) =>
+        plan.BottomSet == BottomSet.Planted
+            ? Planted(piece, group, plan, sizes, walls)
+            : LetIn(piece, group, plan, sizes, corners, walls);
+
+    private static PartDraft Planted(
         PieceBuilder piece,
         GroupDraft group,
         DrawerPlan plan,
@@ -15,16 +33,53 @@ internal static class DrawerBottom
         (PartDraft Left, PartDraft Right, PartDraft Front, PartDraft Back) walls
     )
     {
+        if (plan.OwnFront)
+            throw NoRoom.Of(
+                $"The front of the {group.Name} reaches down over the edge of a planted bottom, which would show.",
+                sizes.Source,
+                "`bottom set: slid in`, or a front screwed to the box"
+            );
+        var bottom = piece.Board(
+            group,
+            "bottom",
+            Role.DrawerBottom,
+            plan.Bottom,
+            Lie.Of(Direction.Right, Direction.Up),
+            sizes.Width.As("bottom length"),
+            sizes.Length.As("bottom width"),
+            new(walls.Left.Extent.Min.X, sizes.FrontY, sizes.BottomZ),
+            sizes.Source
+        );
+        foreach (var wall in (ReadOnlySpan<PartDraft>)[walls.Left, walls.Right, walls.Front, walls.Back])
+            Screws.Between(piece, wall, bottom, Direction.Up, ScrewsEach);
+        return bottom;
+    }
+
+    private static PartDraft LetIn(
+        PieceBuilder piece,
+        GroupDraft group,
+        DrawerPlan plan,
+        DrawerSizes sizes,
+        DrawerCorners corners,
+        (PartDraft Left, PartDraft Right, PartDraft Front, PartDraft Back) walls
+    )
+    {
         var wall = plan.Box.Thickness.As("side thickness");
+        var face = plan.OwnFront ? plan.Face.Thickness.As("front thickness") : wall;
         var depth = piece.Shop.Length(DrawerRules.DrawerGrooveDepth, "groove depth");
         var play = piece.Shop.Length(DrawerRules.DrawerBottomPlay, "play");
         Refuse(group, plan, sizes, depth, play);
+        var slidIn = plan.BottomSet == BottomSet.SlidIn;
         var length = (sizes.Width - wall - wall + depth + depth - play - play).As("bottom length");
-        var width = (sizes.Length - wall - wall + depth + depth - play - play).As("bottom width");
+        var inside = corners.BackIn is { } backIn ? sizes.Length - backIn : sizes.Length;
+        var width = (slidIn ? inside - face + depth - play : inside - face - wall + depth + depth - play - play).As(
+            "bottom width"
+        );
         var own = piece.SizesAsCut(group, "bottom", Role.DrawerBottom, length, width, plan.Bottom.Thickness);
         var z = sizes.BottomZ + sizes.Run.BottomUp.Length;
         var (left, right) = (walls.Left.Extent.Max.X, walls.Right.Extent.Min.X);
         var (front, back) = (walls.Front.Extent.Max.Y, walls.Back.Extent.Min.Y);
+        var y = slidIn ? walls.Back.Extent.Max.Y - own.Width.Length : (front + back - own.Width.Length) / 2;
         var bottom = piece.Board(
             group,
             "bottom",
@@ -33,22 +88,35 @@ internal static class DrawerBottom
             Lie.Of(Direction.Right, Direction.Up),
             length,
             width,
-            new((left + right - own.Length.Length) / 2, (front + back - own.Width.Length) / 2, z),
+            new((left + right - own.Length.Length) / 2, y, z),
             sizes.Source
+        );
+        var room = new Extent(
+            new(left - depth.Length, front - depth.Length, z),
+            new(
+                right + depth.Length,
+                slidIn ? walls.Left.Extent.Max.Y : back + depth.Length,
+                z + plan.Bottom.Thickness.Length
+            )
         );
         Let(walls.Left, Direction.Left);
         Let(walls.Right, Direction.Right);
         Let(walls.Front, Direction.Front);
-        Let(walls.Back, Direction.Back);
+        if (slidIn)
+            Screws.Between(piece, walls.Back, bottom, Direction.Up, ScrewsEach);
+        else
+            Let(walls.Back, Direction.Back);
         return bottom;
 
         void Let(PartDraft member, Direction into)
         {
             var inner = member.Extent.Side(into.Opposite());
-            var groove = member
-                .Extent.With(into, inner + (depth.Length * into.Sign()))
-                .With(Direction.Down, z)
-                .With(Direction.Up, z + plan.Bottom.Thickness.Length);
+            var groove = corners.StopsGrooves
+                ? room
+                : member
+                    .Extent.With(into, inner + (depth.Length * into.Sign()))
+                    .With(Direction.Down, z)
+                    .With(Direction.Up, room.Max.Z);
             member.CutAway(CutKind.Groove, groove, piece.NextJointId);
             piece.Join(JointKind.Loose, member, bottom, into, depth.Length - play.Length, play.Length, glued: false);
         }

@@ -6,20 +6,22 @@ using Dryfit.Parameters;
 namespace Dryfit.Casework.Drawers;
 
 /// <summary>
-/// What the slides of a drawer ask for, by their maker's sheet: the room on each side of the box and around it, and the
-/// lengths there are.
+/// What a drawer runs on asks for: the room on each side of the box and around it, and the lengths there are. Slides by
+/// their maker's sheet, wood by the house rules.
 /// </summary>
 internal sealed record DrawerRun
 {
+    public required DrawerRunning Running { get; init; }
+
     public required HardwareFamily Slide { get; init; }
 
     /// <summary>How much narrower the box is than its opening.</summary>
     public required Figure Taken { get; init; }
 
-    /// <summary>Room of one slide, each side of the box.</summary>
+    /// <summary>Room each side of the box.</summary>
     public required Figure Clearance { get; init; }
 
-    /// <summary>How much more than that the slide takes up, each side.</summary>
+    /// <summary>How much more than that still does.</summary>
     public required Figure ClearanceOver { get; init; }
 
     public required Figure Above { get; init; }
@@ -28,22 +30,29 @@ internal sealed record DrawerRun
 
     public required Figure Behind { get; init; }
 
-    /// <summary>From the lower edge of the sides to the underside of the bottom.</summary>
+    /// <summary>From the lower edge of the sides to the underside of a bottom in a groove.</summary>
     public required Figure BottomUp { get; init; }
 
-    public bool IsUnder => Slide.Kind == HardwareKinds.UnderSlide;
+    /// <summary>What lengths are rounded down to.</summary>
+    public required Length Step { get; init; }
+
+    public bool IsUnder => Running == DrawerRunning.Slides && Slide.Kind == HardwareKinds.UnderSlide;
 
     /// <param name="side">Thickness of the sides of the box.</param>
-    public static DrawerRun Of(PieceBuilder piece, DrawerPlan plan, Figure side) =>
-        plan.Slide.Kind == HardwareKinds.UnderSlide
-            ? Under(plan.Slide, plan, side)
-            : Beside(plan.Slide, piece.Shop.Length(DrawerRules.DrawerBottomUp, "bottom up"));
+    public static DrawerRun Of(PieceBuilder piece, FrontSite site, DrawerPlan plan, Figure side) =>
+        plan.Running switch
+        {
+            DrawerRunning.Slides when plan.Slide.Kind == HardwareKinds.UnderSlide => Under(plan.Slide, plan, side),
+            DrawerRunning.Slides => Beside(plan.Slide, piece.Shop.Length(DrawerRules.DrawerBottomUp, "bottom up")),
+            _ => OnWood(piece, site, plan),
+        };
 
     private static DrawerRun Beside(HardwareFamily slide, Figure bottomUp)
     {
         var clearance = slide.Length(DrawerRules.SlideClearance, "slide clearance");
         return new DrawerRun
         {
+            Running = DrawerRunning.Slides,
             Slide = slide,
             Taken = clearance + clearance,
             Clearance = clearance,
@@ -52,6 +61,7 @@ internal sealed record DrawerRun
             Below = slide.Length(DrawerRules.DrawerBelow, "room under the box"),
             Behind = slide.Length(DrawerRules.SlideBehind, "room behind the drawer"),
             BottomUp = bottomUp,
+            Step = slide.Length(DrawerRules.SlideStep).Length,
         };
     }
 
@@ -66,8 +76,15 @@ internal sealed record DrawerRun
                 plan.Place,
                 "thinner stuff for the box, or `slides: side`"
             );
+        if (plan.BottomSet == BottomSet.Planted)
+            throw NoRoom.Of(
+                $"The {slide.Called} lies under a bottom that is let in between the sides; a planted bottom is in its way.",
+                plan.Place,
+                "`bottom set: grooved`, or `slides: side`"
+            );
         return new DrawerRun
         {
+            Running = DrawerRunning.Slides,
             Slide = slide,
             Taken = taken,
             Clearance = (taken / 2).As("room beside the box"),
@@ -76,24 +93,46 @@ internal sealed record DrawerRun
             Below = slide.Length(UnderSlideRules.Below, "room under the box"),
             Behind = slide.Length(UnderSlideRules.Behind, "room behind the drawer"),
             BottomUp = slide.Length(UnderSlideRules.BottomUp, "bottom up"),
+            Step = slide.Length(UnderSlideRules.Step).Length,
         };
     }
 
-    /// <summary>The longest slide there is that goes into some room; null where even the shortest does not.</summary>
+    private static DrawerRun OnWood(PieceBuilder piece, FrontSite site, DrawerPlan plan)
+    {
+        var shop = piece.Shop;
+        var play = shop.Length(RunnerRules.Play, "play");
+        var above = shop.Length(RunnerRules.Above, "room over the box");
+        // Behind a rail or on a floor the drawer stands just above the lower edge; where only a gap divides, on a whole runner.
+        var below =
+            plan.Running == DrawerRunning.SideHung ? above
+            : site.Below is null ? shop.Length(RunnerRules.Thickness, "runner thickness")
+            : shop.Length(RunnerRules.Proud, "runner above the edge");
+        return new DrawerRun
+        {
+            Running = plan.Running,
+            Slide = plan.Slide,
+            Taken = play + play,
+            Clearance = play,
+            ClearanceOver = shop.Length(RunnerRules.PlayOver),
+            Above = above,
+            Below = below,
+            Behind = shop.Length(DrawerRules.SlideBehind, "room behind the drawer"),
+            BottomUp = shop.Length(DrawerRules.DrawerBottomUp, "bottom up"),
+            Step = shop.Length(RunnerRules.Step).Length,
+        };
+    }
+
+    /// <summary>The longest that goes into some room; null where even the shortest does not.</summary>
     public Figure? LongestIn(Figure room)
     {
-        var step = Slide.Length(IsUnder ? UnderSlideRules.Step : DrawerRules.SlideStep).Length;
-        if (Slide.Lengths is { Count: > 0 } sold)
+        if (Running == DrawerRunning.Slides && Slide.Lengths is { Count: > 0 } sold)
             return sold.LastOrDefault(length => length.Length <= room.Length) is { } longest
                 ? new Figure(longest.Quantity, new ChosenReason("the longest sold that goes into", [room]))
                 : null;
-        var slide = room.FloorTo(step);
+        var slide = room.FloorTo(Step);
         return slide.Length > Length.Zero ? slide : null;
     }
 
-    /// <summary>The shortest slide there is.</summary>
-    public Length Shortest =>
-        Slide.Lengths is [var first, ..]
-            ? first.Length
-            : Slide.Length(IsUnder ? UnderSlideRules.Step : DrawerRules.SlideStep).Length;
+    /// <summary>The shortest there is.</summary>
+    public Length Shortest => Running == DrawerRunning.Slides && Slide.Lengths is [var first, ..] ? first.Length : Step;
 }

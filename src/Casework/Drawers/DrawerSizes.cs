@@ -38,20 +38,24 @@ internal sealed record DrawerSizes
     public static DrawerSizes Of(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group)
     {
         var own = piece.AsCut.ForUnit(group.Name);
-        var run = DrawerRun.Of(piece, plan, plan.Box.Thickness.As("side thickness"));
+        var run = DrawerRun.Of(piece, site, plan, plan.Box.Thickness.As("side thickness"));
         var below = run.Below;
         var clear = site.Opening.Clear;
-        var slide = SlideFor(piece, site, plan, run, group);
-        var width = (site.Width - run.Taken).As("box width");
+        // Slides go on the sides, which end behind the lap of half-blind dovetails.
+        var lap = plan.Joint == DrawerJoint.HalfBlind ? new DrawerCorners(piece, plan).Lap : null;
+        var slide = SlideFor(piece, site, plan, run, group, lap);
+        Refuse(site, plan, group);
+        // A front of its own ends the box where the front ends.
+        var width = (plan.OwnFront ? plan.Fit.Width() : site.Width - run.Taken).As("box width");
         NoRoom.Unless(width.Length > Dryfit.Measure.Length.Zero, $"box of the {group.Name}", site, plan.Place);
         return new DrawerSizes
         {
             Width = own?.Width ?? width,
             Height = own?.Height ?? plan.BoxHeight ?? HeightFor(piece, site, plan, group, run),
-            Length = own?.Length ?? slide.As("box length"),
+            Length = own?.Length ?? (lap is null ? slide : slide + lap).As("box length"),
             Slide = slide,
             Run = run,
-            FrontY = plan.Fit.BackY(piece, plan.Front.Thickness),
+            FrontY = plan.OwnFront ? site.FaceY : plan.Fit.BackY(piece, plan.Front.Thickness),
             BottomZ = clear.Min.Z + below.Length,
             MiddleX = (clear.Min.X + clear.Max.X) / 2,
             Source = own?.Place ?? plan.Place,
@@ -74,26 +78,59 @@ internal sealed record DrawerSizes
         return height;
     }
 
-    private static Figure SlideFor(PieceBuilder piece, FrontSite site, DrawerPlan plan, DrawerRun run, GroupDraft group)
+    private static Figure SlideFor(
+        PieceBuilder piece,
+        FrontSite site,
+        DrawerPlan plan,
+        DrawerRun run,
+        GroupDraft group,
+        Figure? lap
+    )
     {
         var room = site.InsideDepth;
         if (site.InsideFrontY > site.FaceY)
             room += Given("face frame thickness", site.InsideFrontY - site.FaceY);
-        if (plan.Fit.Hang == Hang.Inset)
+        if (plan.Fit.Hang == Hang.Inset && !plan.OwnFront)
             room -= plan.Front.Thickness.As("front thickness");
-        else
+        else if (plan.Fit.Hang == Hang.Overlay)
             room += piece.Shop.Length(GapRules.BumperGap, "gap behind the front");
         room -= run.Behind;
+        if (lap is not null)
+            room -= lap;
         room = room.As("room for the slides");
         var slide = plan.SlideLength ?? run.LongestIn(room)?.As("slide length");
         if (slide is null || slide.Length > room.Length || slide.Length <= Dryfit.Measure.Length.Zero)
             throw NoRoom.Of(
-                $"No slide for the {group.Name}: {NoRoom.Show(room.Length)} are left behind its front"
+                $"{(run.Running == DrawerRunning.Slides ? "No slide" : "No box")} for the {group.Name}: {NoRoom.Show(room.Length)} are left behind its front"
                     + (plan.SlideLength is null ? $", and the shortest is {NoRoom.Show(run.Shortest)}." : "."),
                 plan.Place,
                 "a deeper carcase, or shorter slides"
             );
         return slide;
+    }
+
+    private static void Refuse(FrontSite site, DrawerPlan plan, GroupDraft group)
+    {
+        if (!plan.OwnFront)
+            return;
+        if (plan.Fit.Hang != Hang.Inset)
+            throw NoRoom.Of(
+                $"The {group.Name} lies in front of its opening: the front of its box cannot be its front.",
+                plan.Place,
+                "an inset drawer, or a front screwed to the box"
+            );
+        if (plan.Running == DrawerRunning.Slides)
+            throw NoRoom.Of(
+                $"The box of the {group.Name} is narrower than its opening by its slides: its own front would leave them open to view.",
+                plan.Place,
+                "`slides: runners` or `slides: side hung`, or a front screwed to the box"
+            );
+        if (plan.Joint is not (DrawerJoint.HalfBlind or DrawerJoint.Dovetailed or DrawerJoint.BoxJointed))
+            throw NoRoom.Of(
+                $"The front of the {group.Name} is let in between its sides, which would show before it.",
+                plan.Place,
+                "`joint: half-blind dovetailed`, or a front screwed to the box"
+            );
     }
 
     /// <summary>A distance between parts that stand already.</summary>

@@ -24,8 +24,18 @@ internal static class DrawerSlides
         DrawerBox box
     )
     {
+        if (plan.Running == DrawerRunning.SideHung)
+        {
+            SideHung.Make(piece, site, name, plan, sizes, box);
+            return (site.InsideLeft, site.InsideRight);
+        }
         var left = RunFor(Direction.Left, site.InsideLeft, site.HingeLeft);
         var right = RunFor(Direction.Right, site.InsideRight, site.HingeRight);
+        if (plan.Running == DrawerRunning.Runners)
+        {
+            new WoodenRunners(piece, site, name, plan, sizes).Make(box, (left, right));
+            return (left, right);
+        }
         var size = LengthFormat.For(piece.Scope.Unit).WriteWithUnit(sizes.Slide.Length);
         foreach (
             var (side, wall, run) in new[] { (Direction.Left, box.Left, left), (Direction.Right, box.Right, right) }
@@ -37,7 +47,7 @@ internal static class DrawerSlides
             var fitting = piece.NextFittingId;
             piece.Fit(sizes.Run.Slide, size, at, 1, wall, run);
             if (sizes.Run.IsUnder)
-                LetPast(piece, sizes, box, side, fitting);
+                LetPast(sizes, box, side, fitting);
         }
         return (left, right);
 
@@ -60,6 +70,9 @@ internal static class DrawerSlides
             var width = piece.Shop.Length(DrawerRules.PackerWidth, "packer width");
             if (width.Length > site.Height.Length)
                 width = Figure.Min(width, site.Height).As("packer width");
+            // Beside a box on runners it only guides, and stands clear of them.
+            if (plan.Running == DrawerRunning.Runners && width.Length > sizes.Height.Length * new Rational(3, 4))
+                width = (sizes.Height * new Rational(3, 4)).As("packer width");
             var length = Figure.Min(sizes.Slide, site.InsideDepth.As("inside depth")).As("packer length");
             var thickness = Figure
                 .Given(
@@ -97,7 +110,7 @@ internal static class DrawerSlides
     /// An under slide passes below the back of the box, which is notched for it where it reaches down so far, and holds it
     /// by a hook.
     /// </summary>
-    private static void LetPast(PieceBuilder piece, DrawerSizes sizes, DrawerBox box, Direction side, string fitting)
+    private static void LetPast(DrawerSizes sizes, DrawerBox box, Direction side, string fitting)
     {
         var slide = sizes.Run.Slide;
         var wall = side == Direction.Left ? box.Left : box.Right;

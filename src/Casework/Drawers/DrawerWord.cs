@@ -26,11 +26,11 @@ internal static class DrawerWord
         var local = site.NameOf(name);
         var group = piece.Group(local, GroupKind.Drawer, site.Carcase, plan.Place);
         var sizes = DrawerSizes.Of(piece, site, plan, group);
-        var face = Face(piece, site, plan, group);
+        var applied = plan.OwnFront ? null : Face(piece, site, plan, group);
         var box = DrawerBox.Make(piece, group, plan, sizes);
-        Screws.Between(piece, face.Panel, box.Front, Direction.Front, FrontScrews);
-        foreach (var side in (ReadOnlySpan<PartDraft>)[box.Left, box.Right])
-            piece.Join(JointKind.Butt, face.Panel, side, Direction.Front, glued: false);
+        if (applied is not null)
+            Screw(piece, plan, applied.Panel, box);
+        var face = applied ?? new BandedPanel(box.Front, []);
         var runs = DrawerSlides.Fit(piece, site, local, plan, sizes, box);
         var front = new Front(
             group.Id,
@@ -41,10 +41,23 @@ internal static class DrawerWord
             face.Extent.Min,
             plan.Fit.Wanted,
             [],
-            FitOf(sizes, box, runs)
+            FitOf(plan, sizes, box, runs)
         );
         piece.Add(front);
         return front;
+    }
+
+    /// <summary>The box front lies on the applied one; the ends of the sides too, and the bottom where it is planted.</summary>
+    private static void Screw(PieceBuilder piece, DrawerPlan plan, PartDraft applied, DrawerBox box)
+    {
+        Screws.Between(piece, applied, box.Front, Direction.Front, FrontScrews);
+        if (plan.Joint != DrawerJoint.HalfBlind)
+        {
+            foreach (var side in (ReadOnlySpan<PartDraft>)[box.Left, box.Right])
+                piece.Join(JointKind.Butt, applied, side, Direction.Front, glued: false);
+        }
+        if (plan.BottomSet == BottomSet.Planted)
+            piece.Join(JointKind.Butt, applied, box.Bottom, Direction.Front, glued: false);
     }
 
     private static BandedPanel Face(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group)
@@ -72,17 +85,33 @@ internal static class DrawerWord
         );
     }
 
-    private static DrawerFit FitOf(DrawerSizes sizes, DrawerBox box, (PartDraft Left, PartDraft Right) runs)
+    private static DrawerFit FitOf(
+        DrawerPlan plan,
+        DrawerSizes sizes,
+        DrawerBox box,
+        (PartDraft Left, PartDraft Right) runs
+    )
     {
         var run = sizes.Run;
-        var clearance = run.Clearance.Length;
+        // A front of its own makes the box as wide as itself.
+        var clearance = (plan.OwnFront ? plan.Fit.Wanted.Left : null) ?? run.Clearance.Length;
+        var most = clearance;
+        if (plan.Running == DrawerRunning.SideHung)
+        {
+            // The strips reach over from the uprights, however far these stand behind the edges of a face frame.
+            var (left, right) = (
+                box.Left.Reckoned.Min.X - runs.Left.Reckoned.Max.X,
+                runs.Right.Reckoned.Min.X - box.Right.Reckoned.Max.X
+            );
+            (clearance, most) = (Length.Min(left, right), Length.Max(left, right));
+        }
         return new DrawerFit(
-            [.. box.Parts.Select(p => p.Id)],
-            (clearance, clearance + run.ClearanceOver.Length),
+            [.. box.Parts.Where(p => !plan.OwnFront || p != box.Front).Select(p => p.Id)],
+            (clearance, most + run.ClearanceOver.Length),
             run.Above.Length,
-            run.Below.Length,
+            plan.Running == DrawerRunning.Runners ? Length.Zero : run.Below.Length,
             run.Behind.Length,
-            sizes.Slide.Length,
+            plan.Running == DrawerRunning.Slides ? sizes.Slide.Length : Length.Zero,
             (runs.Left.Id, runs.Right.Id)
         );
     }

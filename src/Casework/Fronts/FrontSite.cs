@@ -57,6 +57,16 @@ internal sealed record FrontSite
 
     public required PartDraft HingeRight { get; init; }
 
+    /// <summary>Parts that bound the opening below and above in the plane of the front; null where only a gap divides.</summary>
+    public PartDraft? Below { get; init; }
+
+    public PartDraft? Above { get; init; }
+
+    /// <summary>The flat part under the inside, wherever it lies, and the lowest over it.</summary>
+    public PartDraft? Floor { get; init; }
+
+    public PartDraft? Ceiling { get; init; }
+
     /// <summary>The recipe's material for fronts where the filling names none.</summary>
     public required Material Material { get; init; }
 

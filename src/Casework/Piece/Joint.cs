@@ -25,6 +25,27 @@ public enum JointKind
     /// <summary>Face to face, held by screws through slanted pocket holes.</summary>
     PocketScrewed,
 
+    /// <summary>Tails of the one between pins of the other.</summary>
+    Dovetail,
+
+    /// <summary>Square fingers of both between each other.</summary>
+    BoxJoint,
+
+    /// <summary>A tenon cut on the end of the one in a mortise of the other.</summary>
+    MortiseAndTenon,
+
+    /// <summary>Both cut away to half, one over the other.</summary>
+    Lap,
+
+    /// <summary>A tongue of its own in grooves of both; the tongue enters.</summary>
+    LooseTongue,
+
+    /// <summary>Face to face, with biscuits in slots of both.</summary>
+    Biscuit,
+
+    /// <summary>Face to face, drawn together by a fitting that can be undone.</summary>
+    Connector,
+
     /// <summary>Let in with room to move, not glued: panels, glass, backs in grooves, drawer bottoms.</summary>
     Loose,
 

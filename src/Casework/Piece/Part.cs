@@ -54,6 +54,13 @@ public enum Role
 
     /// <summary>A strip that closes the gap between two carcases, or between a carcase and a wall.</summary>
     Filler,
+
+    /// <summary>A strip that a drawer runs on, or that keeps it from tipping.</summary>
+    Runner,
+    Divider,
+
+    /// <summary>A tongue or spline of its own, let into two parts.</summary>
+    Tongue,
     Edging,
 
     /// <summary>A loose board that the recipe says by itself.</summary>

@@ -12,6 +12,17 @@ public enum CutKind
 
     /// <summary>What is taken off beside a tongue or tenon.</summary>
     Shoulder,
+
+    /// <summary>What is taken out between tails, or between pins.</summary>
+    DovetailSocket,
+
+    /// <summary>What is taken out between the fingers of a box joint.</summary>
+    FingerSocket,
+    Mortise,
+
+    /// <summary>Half of the thickness, taken away where another part lies over it.</summary>
+    Lap,
+    BiscuitSlot,
     Bore,
     PocketHole,
     HingeCup,

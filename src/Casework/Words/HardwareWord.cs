@@ -8,8 +8,11 @@ internal static class HardwareWord
     /// <summary>Hinges by kind or by the name of a family of the shop file.</summary>
     public static Shape Hinge { get; } = new EitherShape(new ChoiceShape("cup", "butt"), new NameShape("hinge"));
 
-    /// <summary>Slides by kind or by the name of a family of the shop file.</summary>
-    public static Shape Slide { get; } = new EitherShape(new ChoiceShape("side", "under"), new NameShape("slide"));
+    /// <summary>What a drawer may run on without a family named.</summary>
+    public static ChoiceShape Running { get; } = new("side", "under", "runners", "side hung");
+
+    /// <summary>Slides by kind or by the name of a family of the shop file, or wood.</summary>
+    public static Shape Slide { get; } = new EitherShape(Running, new NameShape("slide"));
 
     /// <summary>Handles by kind or by the name of a family of the shop file.</summary>
     public static Shape Handle { get; } = new EitherShape(new ChoiceShape("pull", "knob"), new NameShape("handle"));

@@ -17,7 +17,16 @@ internal sealed class DrawerBox
         Fit = fit;
         Parts = piece.ShapesOf(fit.Box);
         Around = FrontSides.Around(Parts);
-        _own = [.. fit.Box, .. front.Face, .. piece.Members(front.Group).Select(shape => shape.Part.Id)];
+        // What the box rests on is judged with its joint.
+        var inBox = fit.Box.ToHashSet(StringComparer.Ordinal);
+        var under = piece.Piece.Joints.Where(j => j.Kind == JointKind.Resting && inBox.Contains(j.Enters));
+        _own =
+        [
+            .. fit.Box,
+            .. front.Face,
+            .. piece.Members(front.Group).Select(shape => shape.Part.Id),
+            .. under.Select(joint => joint.Receives),
+        ];
     }
 
     public Front Front { get; }

@@ -35,7 +35,12 @@ internal sealed class BriefCuts(Piece piece)
     private IEnumerable<string> Sawn(Part part)
     {
         var words = new CutWords(part, piece.Format);
-        var told = part.Cuts.Where(cut => cut is not RoundCut).Select(cut => (Count: 1, Text: words.One(cut))).ToList();
+        var told = part
+            .Cuts.Where(cut => cut is not RoundCut)
+            .Select(words.Sawn)
+            .OfType<string>()
+            .Select(text => (Count: 1, Text: text))
+            .ToList();
         told = OnBoth(OnBoth(told, Ends, "both ends"), Faces, "both faces");
         return told.Select(cut =>
             cut.Count == 1 ? cut.Text : string.Create(CultureInfo.InvariantCulture, $"{cut.Count} x {cut.Text}")

@@ -22,7 +22,8 @@ internal sealed class CutWords(Part part, LengthFormat format)
         {
             if (cut is not RoundCut round)
             {
-                told.Add(One(cut));
+                if (Sawn(cut) is { } sawn)
+                    told.Add(sawn);
             }
             else if (holes.Add(HoleKind(round)))
             {
@@ -32,6 +33,22 @@ internal sealed class CutWords(Part part, LengthFormat format)
         }
 
         return told;
+    }
+
+    /// <summary>
+    /// A cut as it is told among the others: the sockets of a joint all together, with the first of them; null for the
+    /// others.
+    /// </summary>
+    public string? Sawn(PartCut cut)
+    {
+        if (!SocketWords.IsSocket(cut))
+            return One(cut);
+        var sockets = part
+            .Cuts.Where(other =>
+                other.Kind == cut.Kind && string.Equals(other.Joint, cut.Joint, StringComparison.Ordinal)
+            )
+            .ToList();
+        return ReferenceEquals(sockets[0], cut) ? new SocketWords(part, Say).Of(sockets) : null;
     }
 
     public string One(PartCut cut) =>

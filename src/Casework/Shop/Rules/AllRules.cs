@@ -17,6 +17,7 @@ public static class AllRules
         .. KnobRules.All,
         .. DrawerRules.All,
         .. UnderSlideRules.All,
+        .. RunnerRules.All,
         .. ShelfRules.All,
         .. RackRules.All,
         .. LightRules.All,

@@ -74,6 +74,42 @@ public static class DrawerRules
         {
             Shape = Rule.AboveZero,
         };
+    public static Rule BackIn { get; } =
+        new(
+            Section,
+            "back in",
+            "1/2\"",
+            "12 mm",
+            "From the rear ends of a drawer's sides to the dado for its back.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule Lap { get; } =
+        new(
+            Section,
+            "lap",
+            "1/4\"",
+            "6 mm",
+            "What is left of the front before the ends of half-blind dovetails, but no more than a third of it.",
+            "a third of the front: common practice"
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule DividerDepth { get; } =
+        new(
+            Section,
+            "divider depth",
+            "1/8\"",
+            "3 mm",
+            "Depth of the dados for the dividers of a drawer.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
     public static Rule PackerWidth { get; } =
         new(
             Section,
@@ -100,6 +136,9 @@ public static class DrawerRules
         DrawerGrooveDepth,
         DrawerBottomPlay,
         DrawerJointDepth,
+        BackIn,
+        Lap,
+        DividerDepth,
         PackerWidth,
     ];
 }

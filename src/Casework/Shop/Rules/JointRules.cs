@@ -1,3 +1,5 @@
+using Dryfit.Recipe;
+
 namespace Dryfit.Casework;
 
 /// <summary>House rules: depths and play of joints.</summary>
@@ -72,6 +74,81 @@ public static class JointRules
             Rule.Practice
         );
 
+    public static Rule DovetailPitch { get; } =
+        new(
+            Section,
+            "dovetail pitch",
+            "1 1/2\"",
+            "38 mm",
+            "About how far dovetails stand from each other; as many share the width evenly.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule DovetailPin { get; } =
+        new(
+            Section,
+            "dovetail pin",
+            "1/4\"",
+            "6 mm",
+            "Width of a pin at its narrow end; the half pins at both edges are as wide there.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule SoftwoodSlope { get; } =
+        new(
+            Section,
+            "softwood slope",
+            "6",
+            "6",
+            "Slope of dovetails in softwood, 1 in so many.",
+            "1:6: common practice"
+        )
+        {
+            Shape = new CountShape(3, 20),
+        };
+    public static Rule HardwoodSlope { get; } =
+        new(
+            Section,
+            "hardwood slope",
+            "8",
+            "8",
+            "Slope of dovetails in all else, 1 in so many.",
+            "1:8: common practice"
+        )
+        {
+            Shape = new CountShape(3, 20),
+        };
+    public static Rule Finger { get; } =
+        new(
+            Section,
+            "finger",
+            "1/2\"",
+            "12 mm",
+            "About how wide the fingers of a box joint are; an uneven number of them shares the width evenly.",
+            "as the stuff is thick: common practice"
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+
     internal static IReadOnlyList<Rule> All { get; } =
-    [DadoDepth, RabbetWidth, BackGrooveDepth, BackGrooveInset, BackPlay, DowelDiameter, DowelLength, DowelRoom];
+    [
+        DadoDepth,
+        RabbetWidth,
+        BackGrooveDepth,
+        BackGrooveInset,
+        BackPlay,
+        DowelDiameter,
+        DowelLength,
+        DowelRoom,
+        DovetailPitch,
+        DovetailPin,
+        SoftwoodSlope,
+        HardwoodSlope,
+        Finger,
+    ];
 }
