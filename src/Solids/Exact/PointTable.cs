@@ -186,7 +186,7 @@ internal sealed class PointTable(PlaneTable planes)
             R = r,
             More = -1,
         };
-        Approximate(ref point, det);
+        PointPlacer.Place(ref point, planes, det);
         var far = 4 * planes.Scale;
         if (!(Math.Abs(point.X) < far && Math.Abs(point.Y) < far && Math.Abs(point.Z) < far))
         {
@@ -208,121 +208,6 @@ internal sealed class PointTable(PlaneTable planes)
         stored.NextInCell = head;
         head = index;
         return index;
-    }
-
-    private void Approximate(ref Point point, double det)
-    {
-        ref var a = ref planes[point.P];
-        ref var b = ref planes[point.Q];
-        ref var c = ref planes[point.R];
-        var error = a.Error + b.Error + c.Error;
-        if (error == 0)
-        {
-            Fix(ref point, in a);
-            Fix(ref point, in b);
-            Fix(ref point, in c);
-            return;
-        }
-
-        if (Math.Abs(det) < 1e-5)
-        {
-            var e = new ExactPoint(planes.Exactly(point.P), planes.Exactly(point.Q), planes.Exactly(point.R));
-            (point.X, point.Y, point.Z) = e.Round();
-            point.Error = 8 * PlaneTable.UnitRoundOff * planes.Scale;
-        }
-        else
-        {
-            // Cramer: p = (d_a (b x c) + d_b (c x a) + d_c (a x b)) / det.
-            point.X =
-                (
-                    (a.D * ((b.Ny * c.Nz) - (b.Nz * c.Ny)))
-                    + (b.D * ((c.Ny * a.Nz) - (c.Nz * a.Ny)))
-                    + (c.D * ((a.Ny * b.Nz) - (a.Nz * b.Ny)))
-                ) / det;
-            point.Y =
-                (
-                    (a.D * ((b.Nz * c.Nx) - (b.Nx * c.Nz)))
-                    + (b.D * ((c.Nz * a.Nx) - (c.Nx * a.Nz)))
-                    + (c.D * ((a.Nz * b.Nx) - (a.Nx * b.Nz)))
-                ) / det;
-            point.Z =
-                (
-                    (a.D * ((b.Nx * c.Ny) - (b.Ny * c.Nx)))
-                    + (b.D * ((c.Nx * a.Ny) - (c.Ny * a.Nx)))
-                    + (c.D * ((a.Nx * b.Ny) - (a.Ny * b.Nx)))
-                ) / det;
-            point.Error = (2 * error / Math.Abs(det)) + (16 * PlaneTable.UnitRoundOff * planes.Scale / Math.Abs(det));
-        }
-
-        Fix(ref point, in a);
-        Fix(ref point, in b);
-        Fix(ref point, in c);
-        FixCorner(ref point, in a, in b);
-        FixCorner(ref point, in b, in c);
-        FixCorner(ref point, in c, in a);
-        if (point.ExactMask == 7)
-        {
-            point.Error = 0;
-        }
-    }
-
-    private static void Fix(ref Point point, in Plane plane)
-    {
-        if (plane.Axis >= 0)
-        {
-            point[plane.Axis] = plane.D;
-            point.ExactMask |= 1 << plane.Axis;
-        }
-    }
-
-    // Two walls along one axis that meet in a corner of an outline meet exactly there.
-    private static void FixCorner(ref Point point, in Plane a, in Plane b)
-    {
-        var wallA = a.Frame is >= 0 and < 3;
-        var wallB = b.Frame is >= 0 and < 3;
-        double x;
-        double y;
-        int frame;
-        if (wallA && wallB)
-        {
-            if (a.Frame != b.Frame || !Plane.ShareCorner(in a, in b, out x, out y))
-            {
-                return;
-            }
-
-            frame = a.Frame;
-        }
-        else if (wallA ? !CornerAcross(in a, in b, out x, out y) : !wallB || !CornerAcross(in b, in a, out x, out y))
-        {
-            return;
-        }
-        else
-        {
-            frame = wallA ? a.Frame : b.Frame;
-        }
-
-        point[(frame + 1) % 3] = x;
-        point[(frame + 2) % 3] = y;
-        point.ExactMask |= 7 & ~(1 << frame);
-    }
-
-    // The corner of a wall that lies on an axis plane parallel to the wall's axis.
-    private static bool CornerAcross(in Plane wall, in Plane axis, out double x, out double y)
-    {
-        (x, y) = (wall.Ax, wall.Ay);
-        if (axis.Axis < 0 || axis.Axis == wall.Frame)
-        {
-            return false;
-        }
-
-        var first = axis.Axis == (wall.Frame + 1) % 3;
-        if ((first ? x : y) == axis.D)
-        {
-            return true;
-        }
-
-        (x, y) = (wall.Bx, wall.By);
-        return (first ? x : y) == axis.D;
     }
 
     private int FindEqual(int index)
@@ -420,49 +305,4 @@ internal sealed class PointTable(PlaneTable planes)
         );
 
     private readonly record struct Incidence(int Plane, int Next);
-}
-
-/// <summary>A point where the planes P, Q and R meet.</summary>
-internal struct Point
-{
-    public double X;
-    public double Y;
-    public double Z;
-
-    /// <summary>How far the coordinates may be from the truth (those in the mask: nothing).</summary>
-    public double Error;
-    public int ExactMask;
-    public int P;
-    public int Q;
-    public int R;
-
-    /// <summary>Further planes known to run through it: head of a list.</summary>
-    public int More;
-    public int NextInCell;
-
-    public double this[int axis]
-    {
-        readonly get =>
-            axis switch
-            {
-                0 => X,
-                1 => Y,
-                _ => Z,
-            };
-        set
-        {
-            switch (axis)
-            {
-                case 0:
-                    X = value;
-                    break;
-                case 1:
-                    Y = value;
-                    break;
-                default:
-                    Z = value;
-                    break;
-            }
-        }
-    }
 }

@@ -2,46 +2,32 @@ using Dryfit.Solids.Exact;
 
 namespace Dryfit.Solids.Shaping;
 
-/// <summary>One side of an edge of the solid: the way around one face, counter-clockwise seen from outside.</summary>
-internal struct HalfEdge
-{
-    public int From;
-    public int To;
-
-    /// <summary>Twice the plane, plus 1 where the face looks against the plane's normal.</summary>
-    public int Flat;
-
-    /// <summary>The half-edge of the neighbouring face.</summary>
-    public int Mate;
-
-    /// <summary>The cut that made the face here; -1 for the blank.</summary>
-    public int Cut;
-    public int Line;
-
-    /// <summary>Whether it runs against the line's direction.</summary>
-    public bool IsFalling;
-    public int Next;
-    public int Previous;
-}
-
 /// <summary>
 /// Finds the edges of the solid. An edge lies on a line where two faces of bodies meet. Each such line is parted by all
 /// planes of faces that come near, and for each part the wedges between the line's planes are looked at: kept by all blanks
 /// and taken away by no cut, or not. Where that changes from wedge to wedge there is a face, and every run of solid wedges
 /// gives one pair of half-edges, so that each edge has two faces even where the exact solid touches itself.
 /// </summary>
-internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable bodies, LineTable lines)
+internal sealed class EdgeFinder
 {
     private const int MostPlanesOnLine = 16;
 
-    private readonly Store<Crossing> crossings = new();
-    private readonly Store<int> seenPlane = new();
+    private readonly PlaneTable planes;
+    private readonly PointTable points;
+    private readonly BodyTable bodies;
+    private readonly LineTable lines;
     private readonly Store<Inside> inside = new();
-    private readonly Store<int> nearHere = new();
-    private readonly Store<int> nearThere = new();
-    private readonly FaceCrossing crossing = new(planes, bodies);
+    private readonly LineFinder lineFinder;
+    private readonly CrossingFinder crossingFinder;
     private Line current;
-    private int stamp;
+
+    public EdgeFinder(PlaneTable planes, PointTable points, BodyTable bodies, LineTable lines)
+    {
+        (this.planes, this.points, this.bodies, this.lines) = (planes, points, bodies, lines);
+        var facing = new FaceCrossing(planes, bodies);
+        lineFinder = new(bodies, lines, facing);
+        crossingFinder = new(planes, points, bodies, lines, facing);
+    }
 
     public Store<HalfEdge> Edges { get; } = new();
 
@@ -53,14 +39,11 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
         Edges.Clear();
         HasDoubled = false;
         lines.Clear();
-        NoteLines();
-        seenPlane.Resize(0, 0);
-        seenPlane.Resize(planes.Count, -1);
-        stamp = 0;
+        lineFinder.Find();
+        crossingFinder.Start();
         for (var i = 0; i < lines.Lines.Count; i++)
         {
             current = lines.Lines[i];
-            stamp++;
             if (current.PlaneCount > MostPlanesOnLine)
             {
                 throw new NotSupportedException($"More than {MostPlanesOnLine} planes meet in one line.");
@@ -68,178 +51,15 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
 
             if (current.Stretches >= 0)
             {
-                FindCrossings();
+                crossingFinder.Find(in current);
                 FindEdges(i);
             }
         }
     }
 
-    private void NoteLines()
-    {
-        for (var a = 0; a < bodies.Bodies.Count; a++)
-        {
-            ref var body = ref bodies.Bodies[a];
-            NoteOwnLines(in body);
-            for (var b = a + 1; b < bodies.Bodies.Count; b++)
-            {
-                ref var other = ref bodies.Bodies[b];
-                if (body.Bounds.Touches(in other.Bounds))
-                {
-                    NoteLines(in body, in other);
-                }
-            }
-        }
-    }
-
-    // The edges of the body itself.
-    private void NoteOwnLines(in Body body)
-    {
-        var end = body.FirstFace + body.FaceCount;
-        for (var f = body.FirstFace; f < end; f++)
-        {
-            for (var g = f + 1; g < end; g++)
-            {
-                if (body.AreNeighbours(f, g))
-                {
-                    NoteLine(f, g, areOfOneBody: true);
-                }
-            }
-        }
-    }
-
-    private void NoteLines(in Body body, in Body other)
-    {
-        FindNear(in body, in other, nearHere);
-        FindNear(in other, in body, nearThere);
-        foreach (var f in nearHere.Span)
-        {
-            foreach (var g in nearThere.Span)
-            {
-                NoteLine(f, g, areOfOneBody: false);
-            }
-        }
-    }
-
-    // The faces of a body that come near another one.
-    private void FindNear(in Body body, in Body other, Store<int> near)
-    {
-        near.Clear();
-        for (var f = body.FirstFace; f < body.FirstFace + body.FaceCount; f++)
-        {
-            ref var face = ref bodies.Faces[f];
-            if (!face.IsSeam && face.Bounds.Touches(in other.Bounds) && crossing.MayReach(in face, in other))
-            {
-                near.Add(f);
-            }
-        }
-    }
-
-    private void NoteLine(int f, int g, bool areOfOneBody)
-    {
-        ref var face = ref bodies.Faces[f];
-        ref var other = ref bodies.Faces[g];
-        if (face.IsSeam || other.IsSeam || face.Plane == other.Plane || !face.Bounds.Touches(in other.Bounds))
-        {
-            return;
-        }
-
-        var common = face.Bounds.Common(in other.Bounds).Common(bodies.Room);
-        if (!common.IsEmpty && (areOfOneBody || crossing.Narrow(f, g, ref common)))
-        {
-            lines.Note(face.Plane, other.Plane, in common);
-        }
-    }
-
-    private void FindCrossings()
-    {
-        crossings.Clear();
-        for (var i = 0; i < current.PlaneCount; i++)
-        {
-            seenPlane[lines.Planes[current.FirstPlane + i]] = stamp;
-        }
-
-        for (var b = 0; b < bodies.Bodies.Count; b++)
-        {
-            ref var body = ref bodies.Bodies[b];
-            if (!body.Bounds.Touches(in current.Bounds))
-            {
-                continue;
-            }
-
-            for (var f = body.FirstFace; f < body.FirstFace + body.FaceCount; f++)
-            {
-                ref var face = ref bodies.Faces[f];
-                if (
-                    seenPlane[face.Plane] == stamp
-                    || !face.Bounds.Touches(in current.Bounds)
-                    || !crossing.MayCross(in current, in face)
-                )
-                {
-                    continue;
-                }
-
-                seenPlane[face.Plane] = stamp;
-                AddCrossing(face.Plane);
-            }
-        }
-
-        // Few: by insertion.
-        for (var i = 1; i < crossings.Count; i++)
-        {
-            var moving = crossings[i];
-            var at = i;
-            while (at > 0 && Compare(in crossings[at - 1], in moving) > 0)
-            {
-                crossings[at] = crossings[at - 1];
-                at--;
-            }
-
-            crossings[at] = moving;
-        }
-    }
-
-    private void AddCrossing(int plane)
-    {
-        var point = points.Meet(current.P, current.Q, plane);
-        if (point < 0)
-        {
-            return;
-        }
-
-        foreach (ref var known in crossings.Span)
-        {
-            if (known.Point == point)
-            {
-                return;
-            }
-        }
-
-        ref var p = ref points[point];
-        crossings.Add(new(point, plane, (p.X * current.Dx) + (p.Y * current.Dy) + (p.Z * current.Dz)));
-    }
-
-    // By place along the line; where the doubles cannot tell, by the side on which one lies of the plane that made the other.
-    private int Compare(in Crossing a, in Crossing b)
-    {
-        if (a.Point == b.Point)
-        {
-            return 0;
-        }
-
-        var apart = a.Along - b.Along;
-        var doubt =
-            (2 * (points[a.Point].Error + points[b.Point].Error)) + (16 * PlaneTable.UnitRoundOff * planes.Scale);
-        if (Math.Abs(apart) > doubt)
-        {
-            return Math.Sign(apart);
-        }
-
-        var rises = points.Determinant(current.P, current.Q, b.Plane, out _);
-        return points.Side(a.Point, b.Plane) * rises;
-    }
-
     private void FindEdges(int line)
     {
+        var crossings = crossingFinder.Crossings;
         for (var i = 0; i + 1 < crossings.Count; i++)
         {
             var (from, to) = (crossings[i].Point, crossings[i + 1].Point);
@@ -498,8 +318,6 @@ internal sealed class EdgeFinder(PlaneTable planes, PointTable points, BodyTable
 
         return maker == int.MaxValue ? -1 : maker;
     }
-
-    private readonly record struct Crossing(int Point, int Plane, double Along);
 
     private readonly record struct Inside(int Cut, bool IsKept, uint Mask, ulong Walls);
 }
