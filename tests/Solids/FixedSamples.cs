@@ -20,9 +20,11 @@ internal static class FixedSamples
         }
     }
 
-    public static IEnumerable<T> Take<T>(this Gen<T> samples, int count)
+    public static IEnumerable<T> Take<T>(this Gen<T> samples, int count) => samples.Take(0, count);
+
+    public static IEnumerable<T> Take<T>(this Gen<T> samples, int first, int count)
     {
-        for (var i = 0; i < count; i++)
+        for (var i = first; i < first + count; i++)
         {
             yield return samples.Generate(new PCG((uint)i, 20261125UL), null, out _);
         }
