@@ -41,17 +41,16 @@ internal static class HardBoards
         Gen.Select(
             RandomBoards.Upright,
             Gen.OneOf(RandomBoards.UprightFrames, Frames),
-            (board, frame) =>
-            {
-                // In the middle of the block, whatever way it is turned.
-                var at = frame with
-                {
-                    Origin = (Block * 0.5) - Along(board.Size * 0.5, frame),
-                };
-                var cuts = board.Cuts.Where(cut => cut is not BoxCut box || IsThick(box));
-                return (Block, (Cut[])[.. Around(board.Size).Concat(cuts).Select(cut => Carried(cut, at))]);
-            }
+            (board, frame) => Surrounded(board.Size, board.Cuts, frame)
         );
+
+    /// <summary>A board in the middle of a larger block, turned as a frame is: cuts around the blank, then its own.</summary>
+    public static (Vec3 Size, Cut[] Cuts) Surrounded(Vec3 size, Cut[] cuts, Frame frame)
+    {
+        var at = frame with { Origin = (Block * 0.5) - Along(size * 0.5, frame) };
+        var thick = cuts.Where(cut => cut is not BoxCut box || IsThick(box));
+        return (Block, [.. Around(size).Concat(thick).Select(cut => Carried(cut, at))]);
+    }
 
     private static Cut FlushCut(int kind, int[] picks, Vec3 size, (int X, int Y, int Z) inner)
     {
@@ -106,7 +105,7 @@ internal static class HardBoards
             _ => size + 5,
         };
 
-    private static Vec3 Block => new(90, 80, 70);
+    private static Vec3 Block => new(110, 105, 100);
 
     private static Gen<double> Angles =>
         Gen.OneOf(

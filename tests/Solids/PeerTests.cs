@@ -37,25 +37,25 @@ public sealed class PeerTests(ITestOutputHelper output)
         int.TryParse(Environment.GetEnvironmentVariable("DRYFIT_SECOND_OPINION"), out var count) ? count : UsualCount;
 
     [Fact]
-    public void Upright_boards_are_those_of_another_kernel() => Compare(RandomBoards.Upright, 20, mostFins: 0);
+    public void Upright_boards_are_those_of_another_kernel() => Compare(RandomBoards.Upright, 20, mostFins: 1);
 
     [Fact]
     public void Boards_with_cuts_flush_and_coincident_on_purpose_are_those_of_another_kernel() =>
         Compare(HardBoards.Flush, 25, mostFins: 1);
 
     [Fact]
-    public void Boards_with_tilted_cuts_are_those_of_another_kernel() => Compare(RandomBoards.Any, 25, mostFins: 1);
+    public void Boards_with_tilted_cuts_are_those_of_another_kernel() => Compare(RandomBoards.Any, 25, mostFins: 5);
 
     [Fact]
     public void Boards_with_cuts_that_coincide_tilted_are_those_of_another_kernel() =>
-        Compare(HardBoards.Coincident, 10, mostFins: 5);
+        Compare(HardBoards.Coincident, 10, mostFins: 40);
 
     [Fact]
     public void Boards_with_cuts_at_any_angle_are_those_of_another_kernel() =>
-        Compare(HardBoards.Turned, 10, mostFins: 5);
+        Compare(HardBoards.Turned, 10, mostFins: 40);
 
     [Fact]
-    public void Boards_turned_as_a_whole_are_those_of_another_kernel() => Compare(HardBoards.Whole, 10, mostFins: 15);
+    public void Boards_turned_as_a_whole_are_those_of_another_kernel() => Compare(HardBoards.Whole, 10, mostFins: 130);
 
     [Fact]
     public void Among_boards_flush_on_purpose_all_that_is_hard_is_frequent()
@@ -90,33 +90,33 @@ public sealed class PeerTests(ITestOutputHelper output)
         }
     }
 
-    // Where everything is flush but for its rounding many boards have fins; so many of a hundred are let pass.
+    // Where everything is flush but for its rounding many boards have fins; so many of a thousand are let pass. Upright boards have them in the peer.
     private void Compare(Gen<(Vec3 Size, Cut[] Cuts)> kind, int percent, int mostFins)
     {
         using var peer = Peer.Start(PeerFolder(), out var why);
         Assert.SkipWhen(peer is null, $"No second opinion: {why}.");
         var count = Count * percent / 100;
-        var isTilted = mostFins > 0;
+        var isTilted = mostFins > 1;
         var tally = new Tally();
         var opinion = Ask(0);
         for (var first = 0; first < count; first += Batch)
         {
             var boards = Boards(first);
             var solids = boards.ConvertAll(board =>
-                SolidBuilder.Build(board.Size, board.Cuts).Checked(mayHaveSlivers: isTilted)
+                SolidBuilder.Build(board.Size, board.Cuts).Checked(mayHaveSlivers: true)
             );
             var rows = opinion.GetAwaiter().GetResult();
             opinion = Ask(first + Batch);
             for (var i = 0; i < boards.Count; i++)
             {
-                tally.Note(boards[i], solids[i], rows[i], isTilted);
+                tally.Note(boards[i], solids[i], rows[i]);
             }
         }
 
         output.WriteLine($"{count} boards: {tally}");
         Assert.InRange(tally.Misled, 0, count / 500);
-        Assert.InRange(tally.Fins, 0, count * mostFins / 100);
-        Assert.InRange(tally.Grazed, 0, count * Math.Min(mostFins, 2) / 100);
+        Assert.InRange(tally.Fins, 0, count * mostFins / 1000);
+        Assert.True(tally.Grazed <= (isTilted ? count / 50 : 0), tally.FirstGrazed);
 
         List<(Vec3 Size, Cut[] Cuts)> Boards(int first) => [.. kind.Take(first, Math.Clamp(count - first, 0, Batch))];
 
@@ -177,13 +177,15 @@ public sealed class PeerTests(ITestOutputHelper output)
         /// <summary>Volume and surface agree, tunnels or shells do not: tilted cuts touch but for their rounding.</summary>
         public int Grazed { get; private set; }
 
-        public void Note((Vec3 Size, Cut[] Cuts) board, Solid solid, string[] row, bool isTilted)
+        public string? FirstGrazed { get; private set; }
+
+        public void Note((Vec3 Size, Cut[] Cuts) board, Solid solid, string[] row)
         {
             var (volume, area) = (Number(row[1]), Number(row[2]));
             var (ourVolume, ourArea) = (solid.Volume, solid.Area);
             var isSameVolume = Math.Abs(ourVolume - volume) <= 1e-7 * (1000 + volume);
             var isSame = isSameVolume && Math.Abs(ourArea - area) <= 1e-6 * (1000 + area);
-            if (!isSame && isTilted && Math.Abs(ourVolume - volume) <= 1e-9 * (1000 + volume))
+            if (!isSame && Math.Abs(ourVolume - volume) <= 1e-9 * (1000 + volume))
             {
                 Fins++;
                 return;
@@ -218,10 +220,8 @@ public sealed class PeerTests(ITestOutputHelper output)
             }
 
             Grazed++;
-            Assert.True(
-                isTilted,
-                $"genus {Genus(solid)} against {row[4]}, shells {solid.Shells()} against {row[5]}: {Told(board)}"
-            );
+            FirstGrazed ??=
+                $"genus {Genus(solid)} against {row[4]}, shells {solid.Shells()} against {row[5]}: {Told(board)}";
         }
 
         private static string Told((Vec3 Size, Cut[] Cuts) board) =>

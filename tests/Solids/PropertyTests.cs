@@ -70,17 +70,47 @@ public sealed class PropertyTests
             );
 
     [Fact]
-    public void Part_and_what_its_cuts_take_are_the_blank() =>
-        Gen.Select(RandomBoards.Sizes, RandomBoards.AnyCuts)
+    public void Part_and_offcuts_together_are_the_blank() =>
+        RandomBoards.Any.Hold(
+            500,
+            board =>
+            {
+                var cuts = board.Cuts.Where(cut => Offcut.Of(cut) is not null).ToArray();
+                var kept = Build(board.Size, cuts).Volume;
+                for (var i = 0; i < cuts.Length; i++)
+                {
+                    var before = new Placed(Build(board.Size, cuts[..i]), Frame.Identity);
+                    kept += Pair.Overlap(before, Offcut.Of(cuts[i])!)?.Volume ?? 0;
+                }
+
+                Assert.Equal(board.Size.X * board.Size.Y * board.Size.Z, kept, 1e-6);
+            }
+        );
+
+    // Moved too: the block's middle is elsewhere.
+    [Fact]
+    public void Boards_moved_and_turned_by_quarter_turns_are_the_same_solid() =>
+        Gen.Select(RandomBoards.Upright, RandomBoards.UprightFrames)
+            .Hold(
+                1000,
+                sample =>
+                {
+                    var (board, frame) = sample;
+                    var (block, cuts) = HardBoards.Surrounded(board.Size, board.Cuts, frame);
+                    Build(board.Size, board.Cuts).AssertSame(Build(block, cuts));
+                }
+            );
+
+    [Fact]
+    public void Boards_turned_by_any_angle_keep_their_volume() =>
+        Gen.Select(RandomBoards.Upright, RandomBoards.TiltedFrames)
             .Hold(
                 500,
                 sample =>
                 {
-                    var (size, cut) = sample;
-                    var part = new Placed(Build(size, [cut]), Frame.Identity);
-                    var blank = new Placed(Build(size, []), Frame.Identity);
-                    var kept = Pair.Overlap(part, blank)?.Volume ?? 0;
-                    Assert.Equal(part.Solid.Volume, kept, 1e-6);
+                    var (board, frame) = sample;
+                    var (block, cuts) = HardBoards.Surrounded(board.Size, board.Cuts, frame);
+                    Assert.Equal(Build(board.Size, board.Cuts).Volume, Build(block, cuts).Volume, 1e-6);
                 }
             );
 

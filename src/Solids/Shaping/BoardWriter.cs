@@ -110,7 +110,7 @@ internal sealed class BoardWriter(PointTable points)
     {
         foreach (ref var bore in bores.Span)
         {
-            LoneBoreWriter.Write(in bore, Triangles, table);
+            LoneBoreWriter.Write(in bore, vertices, Triangles, table);
             LoneBoreWriter.Measure(in bore, ref mass);
         }
 

@@ -121,32 +121,7 @@ internal sealed class DiagonalTurner(FacePoints points)
         }
     }
 
-    private bool IsBetterTurned(int a, int b, int c, int d)
-    {
-        // The angles at c and d together are more than half a turn: seldom, so that this is asked first.
-        var (cax, cay, cbx, cby) = (
-            points.X(a) - points.X(c),
-            points.Y(a) - points.Y(c),
-            points.X(b) - points.X(c),
-            points.Y(b) - points.Y(c)
-        );
-        var (dax, day, dbx, dby) = (
-            points.X(a) - points.X(d),
-            points.Y(a) - points.Y(d),
-            points.X(b) - points.X(d),
-            points.Y(b) - points.Y(d)
-        );
-        var sinC = (cax * cby) - (cay * cbx);
-        var cosC = (cax * cbx) + (cay * cby);
-        var sinD = (dbx * day) - (dby * dax);
-        var cosD = (dax * dbx) + (day * dby);
-        var sum = (sinC * cosD) + (cosC * sinD);
-        if (sum >= -1e-12 * (Math.Abs(sinC * cosD) + Math.Abs(cosC * sinD)))
-        {
-            return false;
-        }
-
-        // Only a convex quadrangle has another diagonal.
-        return points.Turn(d, b, c) > 0 && points.Turn(c, a, d) > 0;
-    }
+    // Turning seldom helps, so that this is asked first. Only a convex quadrangle has another diagonal.
+    private bool IsBetterTurned(int a, int b, int c, int d) =>
+        points.LookWidelyAt(a, b, c, d) && points.Turn(d, b, c) > 0 && points.Turn(c, a, d) > 0;
 }

@@ -16,6 +16,11 @@ internal sealed class FacePoints(PointTable points)
     private bool isSwapped;
     private bool isExact;
 
+    // How the coordinate left out changes along x and y, and by how much areas are larger than they look.
+    private double riseX;
+    private double riseY;
+    private double stretch;
+
     private readonly Store<int> starts = new();
 
     public int Count => xs.Count;
@@ -40,6 +45,13 @@ internal sealed class FacePoints(PointTable points)
             _ => plane.Nz,
         };
         Start(steepest, isSwapped: towards > 0 != (side % 2 == 0));
+        var (slopeX, slopeY) = Flatten(
+            new(plane.Nx / towards, plane.Ny / towards, plane.Nz / towards),
+            across,
+            isSwapped
+        );
+        (riseX, riseY) = (-slopeX, -slopeY);
+        stretch = 1 / Math.Abs(towards);
     }
 
     /// <summary>Starts with one coordinate left out, the other two swapped for a face that looks down it.</summary>
@@ -55,6 +67,7 @@ internal sealed class FacePoints(PointTable points)
         across = leftOut;
         this.isSwapped = isSwapped;
         isExact = true;
+        (riseX, riseY, stretch) = (0, 0, 1);
     }
 
     public void StartLoop() => starts.Add(xs.Count);
@@ -155,6 +168,25 @@ internal sealed class FacePoints(PointTable points)
         }
 
         return ExactPoint.Turn(Exactly(a), Exactly(b), Exactly(c), across) * (isSwapped ? -1 : 1);
+    }
+
+    /// <summary>Whether the angles at which c and d look at a-b from either side are together more than half a turn: then c-d
+    /// is the better diagonal of the four. In doubles; not by so little that it may be rounding.</summary>
+    public bool LookWidelyAt(int a, int b, int c, int d)
+    {
+        var (sinC, cosC) = Angle(c, a, b);
+        var (sinD, cosD) = Angle(d, b, a);
+        var sum = (sinC * cosD) + (cosC * sinD);
+        return sum < -1e-12 * (Math.Abs(sinC * cosD) + Math.Abs(cosC * sinD));
+    }
+
+    // Sine and cosine, to one scale, of the turn at a tip from one corner to another in the face itself.
+    private (double Sin, double Cos) Angle(int tip, int from, int to)
+    {
+        var (ax, ay) = (xs[from] - xs[tip], ys[from] - ys[tip]);
+        var (bx, by) = (xs[to] - xs[tip], ys[to] - ys[tip]);
+        var (az, bz) = ((riseX * ax) + (riseY * ay), (riseX * bx) + (riseY * by));
+        return (((ax * by) - (ay * bx)) * stretch, (ax * bx) + (ay * by) + (az * bz));
     }
 
     /// <summary>The order of two corners along x, where that is the same along y; 0 for one place. Exact.</summary>

@@ -148,7 +148,7 @@ internal sealed class FaceTriangulator(PointTable points)
     {
         var first = shape.Turn(0, 1, 2) > 0 && shape.Turn(0, 2, 3) > 0;
         var second = shape.Turn(1, 2, 3) > 0 && shape.Turn(1, 3, 0) > 0;
-        if (first && (!second || SquaredLength(0, 2) <= SquaredLength(1, 3)))
+        if (first && (!second || !shape.LookWidelyAt(2, 0, 1, 3)))
         {
             AddTriangle(into, 0, 1, 2);
             AddTriangle(into, 0, 2, 3);
@@ -162,12 +162,6 @@ internal sealed class FaceTriangulator(PointTable points)
         }
 
         return second;
-    }
-
-    private double SquaredLength(int a, int b)
-    {
-        var (x, y) = (shape.X(b) - shape.X(a), shape.Y(b) - shape.Y(a));
-        return (x * x) + (y * y);
     }
 
     // False where a corner between two that took part does not see the tip of the triangle on them.

@@ -6,22 +6,29 @@ namespace Dryfit.Solids.Shaping;
 /// <summary>Writes the walls and the bottom of a lone bore straight from its corners.</summary>
 internal static class LoneBoreWriter
 {
-    public static void Write(in LoneBore bore, Store<int> triangles, FaceTable faces)
+    public static void Write(in LoneBore bore, ReadOnlySpan<Vec3> vertices, Store<int> triangles, FaceTable faces)
     {
         var count = bore.Segments;
         var (low, high) = (bore.FirstVertex, bore.FirstVertex + count);
         faces.AddWalls(in bore, triangles.Count / 3);
+
+        // Sides of a bore along an axis are square: either diagonal will do.
+        var isSquare = Math.Abs(bore.Bore.Frame.W.At(bore.Axis)) == 1;
         var into = triangles.Extend(6 * count);
         for (var i = 0; i < count; i++)
         {
             var j = i + 1 == count ? 0 : i + 1;
             var six = into.Slice(6 * i, 6);
-            six[0] = low + i;
-            six[1] = high + i;
-            six[2] = high + j;
-            six[3] = low + i;
-            six[4] = high + j;
-            six[5] = low + j;
+            if (isSquare || !LookWidely(vertices, low + i, high + j, high + i, low + j))
+            {
+                (six[0], six[1], six[2]) = (low + i, high + i, high + j);
+                (six[3], six[4], six[5]) = (low + i, high + j, low + j);
+            }
+            else
+            {
+                (six[0], six[1], six[2]) = (low + i, high + i, low + j);
+                (six[3], six[4], six[5]) = (high + i, high + j, low + j);
+            }
         }
 
         var along = bore.Bore.Frame.W;
@@ -33,6 +40,21 @@ internal static class LoneBoreWriter
         {
             WriteBottom(in bore, low, along, isTurned: false, triangles, faces);
         }
+    }
+
+    // Whether the angles at c and d that look at the diagonal a-b are together more than half a turn.
+    private static bool LookWidely(ReadOnlySpan<Vec3> vertices, int a, int b, int c, int d)
+    {
+        var (sinC, cosC) = Angle(vertices[c], vertices[a], vertices[b]);
+        var (sinD, cosD) = Angle(vertices[d], vertices[b], vertices[a]);
+        var sum = (sinC * cosD) + (cosC * sinD);
+        return sum < -1e-12 * (Math.Abs(sinC * cosD) + Math.Abs(cosC * sinD));
+    }
+
+    private static (double Sin, double Cos) Angle(Vec3 tip, Vec3 from, Vec3 to)
+    {
+        var cross = Vec3.Cross(from - tip, to - tip);
+        return (Math.Sqrt(Vec3.Dot(cross, cross)), Vec3.Dot(from - tip, to - tip));
     }
 
     /// <summary>

@@ -28,7 +28,7 @@ internal sealed class SolidWriter(
         WriteFlats(vertices, bores, cuts, ref mass);
         foreach (ref var bore in bores.Span)
         {
-            LoneBoreWriter.Write(in bore, triangles, table);
+            LoneBoreWriter.Write(in bore, vertices, triangles, table);
             LoneBoreWriter.Measure(in bore, ref mass);
         }
 
