@@ -3,7 +3,8 @@ namespace Dryfit.Solids;
 /// <summary>A solid in its place: board coordinates go to world coordinates by the frame.</summary>
 public sealed record Placed(Solid Solid, Frame Frame)
 {
-    /// <summary>The box around it along a frame's directions, in that frame's coordinates, from its corners.</summary>
+    /// <summary>The box around it along a frame's directions, in that frame's coordinates: exact for the corners, to
+    /// rounding. A round that bulges out between two corners reaches further by no more than the rise of its chord.</summary>
     public Box BoundsIn(Frame frame)
     {
         var bounds = Shaping.Bounds.Empty;

@@ -1,3 +1,5 @@
+using Dryfit.Solids.Measuring;
+
 namespace Dryfit.Solids;
 
 /// <summary>Cuts solids with a plane to look at.</summary>
@@ -5,33 +7,21 @@ public static class Section
 {
     /// <summary>
     /// The outlines of a placed solid in the plane of a frame's U and V, in the frame's own coordinates: counter-clockwise
-    /// around material, clockwise around holes. Where a face lies in the plane the side of W counts.
+    /// around material, clockwise around holes. Where a face lies in the plane the side of W counts. A round that is cut square
+    /// to its axis comes out as true arcs, but for facets that another cut has shortened; a slanted one as its facets.
+    /// Corners are right to a few roundings of the largest coordinate.
     /// </summary>
-    public static IReadOnlyList<IReadOnlyList<Vec2>> At(Placed placed, Frame frame)
+    public static IReadOnlyList<Profile> At(Placed placed, Frame frame)
     {
         ArgumentNullException.ThrowIfNull(placed);
-        var solid = placed.Solid;
-        var local = new Vec3[solid.Vertices.Count];
-        for (var i = 0; i < local.Length; i++)
-        {
-            var p = placed.Frame.ToWorld(solid.Vertices[i]) - frame.Origin;
-            local[i] = new(Vec3.Dot(p, frame.U), Vec3.Dot(p, frame.V), Vec3.Dot(p, frame.W));
-        }
-
-        // Each triangle across the plane goes from the side on which it comes up through it to the one on which it goes down;
-        // its neighbour carries on from there, so that the outlines close by themselves.
-        var next = new Dictionary<(int, int), (int, int)>();
-        for (var i = 0; i < solid.Triangles.Count; i += 3)
-        {
-            Cross(solid, local, i, next);
-        }
-
-        return Loops(local, next);
+        return new SectionWalk(placed, frame).Outlines();
     }
 
-    /// <summary>The area within outlines, holes taken off; square grid units.</summary>
-    public static double Area(IReadOnlyList<IReadOnlyList<Vec2>> outlines)
+    /// <summary>The area within outlines with their arcs as chords, as the faceted solid has it, holes taken off; square grid
+    /// units.</summary>
+    public static double Area(IReadOnlyList<Profile> outlines)
     {
+        ArgumentNullException.ThrowIfNull(outlines);
         var twice = 0.0;
         foreach (var outline in outlines)
         {
@@ -45,50 +35,10 @@ public static class Section
         return twice / 2;
     }
 
-    private static void Cross(Solid solid, Vec3[] local, int first, Dictionary<(int, int), (int, int)> next)
+    /// <summary>The area within outlines with their arcs true, holes taken off; square grid units.</summary>
+    public static double RoundArea(IReadOnlyList<Profile> outlines)
     {
-        (int, int)? rising = null;
-        (int, int)? falling = null;
-        for (var j = 0; j < 3; j++)
-        {
-            var (a, b) = (solid.Triangles[first + j], solid.Triangles[first + ((j + 1) % 3)]);
-            if (local[a].Z <= 0 && local[b].Z > 0)
-            {
-                rising = (a, b);
-            }
-            else if (local[a].Z > 0 && local[b].Z <= 0)
-            {
-                falling = (b, a);
-            }
-        }
-
-        if (rising is { } from && falling is { } to)
-        {
-            next[to] = from;
-        }
-    }
-
-    private static List<List<Vec2>> Loops(Vec3[] local, Dictionary<(int, int), (int, int)> next)
-    {
-        var loops = new List<List<Vec2>>();
-        var done = new HashSet<(int, int)>();
-        foreach (var start in next.Keys)
-        {
-            var loop = new List<Vec2>();
-            for (var at = start; done.Add(at); at = next[at])
-            {
-                var (below, above) = (local[at.Item1], local[at.Item2]);
-                var share = -below.Z / (above.Z - below.Z);
-                var p = below + ((above - below) * share);
-                loop.Add(new(p.X, p.Y));
-            }
-
-            if (loop.Count > 0)
-            {
-                loops.Add(loop);
-            }
-        }
-
-        return loops;
+        ArgumentNullException.ThrowIfNull(outlines);
+        return outlines.Sum(outline => outline.Area);
     }
 }

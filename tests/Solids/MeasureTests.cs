@@ -138,6 +138,150 @@ public sealed class MeasureTests
     }
 
     [Fact]
+    public void Greatest_gap_of_a_slide_past_a_part_is_the_one_at_its_ends()
+    {
+        // 20 along and 2.5 aside at both ends of the way.
+        var standing = new Placed(Cube, Frame.Identity with { Origin = new(30, 12.5, 0) });
+        var (moving, slide) = (new Placed(Cube, Frame.Identity), new Slide(new(60, 0, 0)));
+        var greatest = Sweep.GreatestGap(moving, slide, standing, 25, 0.01)!;
+        Assert.Equal(Math.Sqrt((20 * 20) + (2.5 * 2.5)), greatest.Distance, 1e-12);
+        Assert.Null(Sweep.GreatestGap(moving, slide, standing, 10, 0.01));
+    }
+
+    [Fact]
+    public void Greatest_gap_of_a_turn_is_found_on_the_way()
+    {
+        // A rod along x turns half round about one end, over a wall whose top is 3 below the axis.
+        var rod = new Placed(SolidBuilder.Build(new(10, 1, 1), []), Frame.Identity with { Origin = new(0, 0, -0.5) });
+        var wall = new Placed(Cube, Frame.Identity with { Origin = new(-5, -13, -5) });
+        var turn = new Turn(default, new(0, 0, 1), Math.PI);
+        // Its lowest point is the axis until it is upright; then its other long side sinks, by its width of 1 at the end.
+        Assert.Equal(3, Sweep.GreatestGap(rod, turn, wall, 50, 1e-3)!.Distance, 1e-3);
+        Assert.Equal(2, Sweep.LeastGap(rod, turn, wall, 50, 1e-3)!.Distance, 1e-3);
+    }
+
+    [Fact]
+    public void Slide_meets_the_first_of_others_exactly_and_not_what_it_slides_along()
+    {
+        Placed[] others =
+        [
+            new(Cube, Frame.Identity with { Origin = new(45, 0, 0) }),
+            new(Cube, Frame.Identity with { Origin = new(30, 5, 5) }),
+            new(SolidBuilder.Build(new(100, 10, 10), []), Frame.Identity with { Origin = new(0, -10, 0) }),
+        ];
+        var slide = new Slide(new(60, 0, 0));
+        var meeting = Sweep.FirstMeeting(new(Cube, Frame.Identity), slide, others, 0.1)!;
+        Assert.Equal((1, 20.0 / 60), (meeting.Other, meeting.Share));
+        Assert.Equal(30, meeting.At.X);
+        Assert.Null(Sweep.FirstMeeting(new(Cube, Frame.Identity), slide, [others[2]], 0.1));
+    }
+
+    [Fact]
+    public void Turn_meets_a_corner_where_the_door_face_comes_to_it()
+    {
+        // The corner (5, 12) is 13 from the axis at atan(12 / 5); the face 10 off the axis comes to it when 13 sin = 10.
+        var standing = new Placed(Cube, Frame.Identity with { Origin = new(-5, 12, 0) });
+        var turn = new Turn(default, new(0, 0, 1), Math.PI / 2);
+        var share = (Math.Atan2(12, 5) - Math.Asin(10 / 13.0)) / (Math.PI / 2);
+        var meeting = Sweep.FirstMeeting(new(Cube, Frame.Identity), turn, [standing], 0.001)!;
+        Assert.InRange(meeting.Share, share, share + 0.001);
+        Assert.Equal(5, meeting.At.X, 0.01);
+        Assert.Equal(12, meeting.At.Y, 0.01);
+        // The far corner goes round at 10 sqrt 2: past that it meets nothing.
+        var clear = new Placed(Cube, Frame.Identity with { Origin = new(-5, (10 * Math.Sqrt(2)) + 0.01, 0) });
+        Assert.Null(Sweep.FirstMeeting(new(Cube, Frame.Identity), turn, [clear], 0.001));
+    }
+
+    [Fact]
+    public void Door_that_only_touches_what_it_turns_beside_meets_nothing()
+    {
+        // It stands on a floor all the way.
+        var floor = new Placed(
+            SolidBuilder.Build(new(100, 100, 10), []),
+            Frame.Identity with
+            {
+                Origin = new(-50, -50, -10),
+            }
+        );
+        var turn = new Turn(default, new(0, 0, 1), Math.PI / 2);
+        Assert.Null(Sweep.FirstMeeting(new(Cube, Frame.Identity), turn, [floor], 0.5));
+    }
+
+    [Fact]
+    public void Room_of_a_turning_door_reaches_to_its_diagonal_and_that_of_a_slide_is_both_its_ends()
+    {
+        var door = new Placed(Cube, Frame.Identity);
+        var room = Sweep.Room(door, new Turn(default, new(0, 0, 1), Math.PI / 2));
+        Assert.Equal(-10, room.Min.X, 1e-12);
+        Assert.Equal(10, room.Max.X, 1e-12);
+        Assert.Equal(0, room.Min.Y, 1e-12);
+        Assert.Equal(10 * Math.Sqrt(2), room.Max.Y, 1e-12);
+        Assert.Equal((0, 10), (room.Min.Z, room.Max.Z));
+        Assert.Equal(new Box(new(-3, 0, 0), new(10, 10, 14)), Sweep.Room(door, new Slide(new(-3, 0, 4))));
+    }
+
+    [Fact]
+    public void Section_across_rounds_has_true_arcs_and_holes()
+    {
+        var round = Profile.From(0, 0).LineTo(8, 0).ArcAround(new(8, 8), new(0, 8), Bend.Right, 7).Close();
+        var solid = SolidBuilder.Build(
+            new(100, 60, 20),
+            [
+                new BoreCut(Frame.Identity with { Origin = new(40, 30, 12) }, 10, 20, 24),
+                new PrismCut(Frame.Identity, round, 20),
+            ]
+        );
+        var turned = new Frame(new(500, 3, 4), new(0, 1, 0), new(0, 0, 1), new(1, 0, 0));
+        var plane = turned with { Origin = turned.ToWorld(new(0, 0, 15)) };
+        var section = Section.At(new(solid, turned), plane);
+        Assert.Equal(2, section.Count);
+        Assert.Equal(6000 - (100 * Math.PI) - (64 - (16 * Math.PI)), Section.RoundArea(section), 1e-9);
+        Assert.Equal(2, section.Single(outline => outline.Area < 0).Sides.Count);
+        var around = section.Single(outline => outline.Area > 0);
+        var arc = Assert.Single(around.Sides.OfType<ArcSide>());
+        Assert.Equal((8, Bend.Left, 7), (arc.Radius, arc.Bend, arc.Chords));
+        Assert.Equal(8, arc.Centre.X, 1e-9);
+        Assert.Equal(8, arc.Centre.Y, 1e-9);
+        Assert.Equal(5, around.Sides.Count);
+    }
+
+    [Fact]
+    public void Section_where_a_groove_ends_a_bore_keeps_its_whole_facets_as_an_arc()
+    {
+        var solid = SolidBuilder.Build(
+            new(100, 60, 20),
+            [
+                new BoreCut(Frame.Identity with { Origin = new(40, 30, 0) }, 10, 20, 24),
+                new BoxCut(new(44, 0, 0), new(50, 60, 20)),
+            ]
+        );
+        var section = Section.At(new(solid, Frame.Identity), Frame.Identity with { Origin = new(0, 0, 10) });
+        // Left of x = 4 from the axis: the disc less its segment, cut off at the chord height 4 of radius 10.
+        var segment = (100 * Math.Acos(0.4)) - (4 * Math.Sqrt(100 - 16));
+        Assert.Equal((94 * 60) - ((100 * Math.PI) - segment), Section.RoundArea(section), 0.2);
+        Assert.Equal(solid.Volume / 20, Section.Area(section), 1e-9);
+    }
+
+    // Right-angled triangle b x h: about its middle the second moments are b h^3 / 36 and h b^3 / 36, the product of inertia
+    // -b^2 h^2 / 72 with the right angle at the low corner (any handbook of mechanics).
+    [Fact]
+    public void Moments_of_a_wedge_have_the_product_of_inertia_of_its_triangle()
+    {
+        var frame = Frame.Identity;
+        var wedge = SolidBuilder.Build(
+            new(30, 40, 10),
+            [new PrismCut(frame, [new(30, 0), new(30, 40), new(0, 40)], 10)]
+        );
+        var moments = Moments.Of(wedge);
+        Assert.Equal(-30.0 * 30 * 40 * 40 / 72 * 10, moments.Xy, 1e-6);
+        var (alongX, alongY, volume) = (40.0 * 27000 / 36 * 10, 30.0 * 64000 / 36 * 10, 6000.0);
+        Assert.Equal(alongX + alongY, moments.Zz, 1e-6);
+        Assert.Equal(alongY + (volume * 100 / 12), moments.Xx, 1e-6);
+        Assert.Equal(alongX + (volume * 100 / 12), moments.Yy, 1e-6);
+        Assert.Equal(0, moments.Yz, 1e-6);
+    }
+
+    [Fact]
     public void Board_that_touches_itself_says_so_and_a_sound_one_does_not()
     {
         var corner = SolidBuilder.Build(

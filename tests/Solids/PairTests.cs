@@ -141,6 +141,31 @@ public sealed class PairTests
     }
 
     [Fact]
+    public void Closest_points_of_skew_edges_are_the_feet_of_their_common_perpendicular()
+    {
+        // An edge along y at x = 10, z = 10 below; one along (1, 0, 0) turned to stand edge down 4 above it.
+        var half = Math.Sqrt(0.5);
+        var above = new Placed(Cube, new(new(5, 5, 14), new(1, 0, 0), new(0, half, half), new(0, -half, half)));
+        var gap = Pair.Gap(At(Cube, 0, 0, 0), above, 10)!;
+        Assert.Equal(4, gap.Distance, 1e-12);
+        Assert.Equal(10, gap.OnA.Z, 1e-12);
+        Assert.Equal(14, gap.OnB.Z, 1e-12);
+        Assert.Equal(5, gap.OnA.Y, 1e-12);
+        Assert.Equal((gap.OnA.X, gap.OnA.Y), (gap.OnB.X, gap.OnB.Y));
+        Assert.InRange(gap.OnA.X, 5, 10);
+    }
+
+    [Fact]
+    public void Way_at_a_slant_is_as_long_as_the_slant_makes_it()
+    {
+        // 3 ahead along x; along (3, 4) / 5 that takes 5, in which it moves 4 along y.
+        var gap = Pair.GapAlong(At(Cube, 0, 0, 0), At(Cube, 13, 0, 0), new(0.6, 0.8, 0), 100)!;
+        Assert.Equal(5, gap.Distance, 1e-12);
+        Assert.Equal(4, gap.OnB.Y - gap.OnA.Y, 1e-12);
+        Assert.Null(Pair.GapAlong(At(Cube, 0, 0, 0), At(Cube, 13, -8, 0), new(0.6, 0.8, 0), 100));
+    }
+
+    [Fact]
     public void Gap_to_an_edge_turned_by_45_degrees_is_the_distance_of_the_edge()
     {
         var half = Math.Sqrt(0.5);
