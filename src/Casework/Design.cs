@@ -146,7 +146,11 @@ public static class Design
             if (said.IsKept)
                 KeptBodyMaker.Make(piece, group, said.Fields, body);
             else
-                CarcaseMaker.Make(piece, CarcaseWord.Read(said.Fields, piece, group, body, covered.Contains(said.Name)), measured);
+                CarcaseMaker.Make(
+                    piece,
+                    CarcaseWord.Read(said.Fields, piece, group, body, covered.Contains(said.Name)),
+                    measured
+                );
             built.Add((body, group));
         }
         Neighbours.Tie(piece, built);

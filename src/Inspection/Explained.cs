@@ -1,3 +1,4 @@
+using Dryfit.Casework;
 using Dryfit.Findings;
 
 namespace Dryfit.Inspection;
@@ -30,8 +31,21 @@ internal static class Explained
         return findings.Where(finding =>
             finding.Kind == PartsOverlap.Overlap ? !overlaps.Exists(told => finding.Parts.All(told.Contains))
             : finding.Kind == Connected.PartLoose ? !loose.Exists(told => finding.Parts.All(told.Contains))
-            : true
+            : !IsOfBeads(piece, finding) || !findings.Any(other => TellsOfTheDoor(piece, other, finding))
         );
+    }
+
+    /// <summary>Whether a finding is one of the beads of a pane.</summary>
+    private static bool IsOfBeads(InspectedPiece piece, Finding finding) =>
+        finding.Parts.Any(id => piece.Shape(id).Part.Role == Role.GlassBead);
+
+    /// <summary>Where pane, joints or gaps of a door are wrong, its beads are too: what is told of the door tells of them.</summary>
+    private static bool TellsOfTheDoor(InspectedPiece piece, Finding told, Finding ofBead)
+    {
+        if (IsOfBeads(piece, told))
+            return false;
+        var doors = ofBead.Parts.Select(id => piece.Shape(id).Part.Group).ToHashSet(StringComparer.Ordinal);
+        return told.Kind.Severity == Severity.Stop && told.Parts.Any(id => doors.Contains(piece.Shape(id).Part.Group));
     }
 
     /// <summary>The parts named, and all that move with those of a door or drawer: where a door stands in its neighbour,

@@ -22,9 +22,7 @@ public sealed class CutOutTests
     public void Two_cut_outs_near_each_other_are_told_once()
     {
         var finding = Assert.Single(
-            Report(
-                "{ hob: { from left: 100, size: [400, 300] }, sink: { from left: 540, size: [300, 300] } }"
-            ).Findings
+            Report("{ hob: { from left: 100, size: [400, 300] }, sink: { from left: 540, size: [300, 300] } }").Findings
         );
         Assert.Equal("cut-out-near-edge", finding.Kind.Id);
         Assert.Equal(40, Assert.IsType<MeasuredLength>(finding.Measured).Value.ToMillimetres(), 1e-6);

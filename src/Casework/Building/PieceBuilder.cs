@@ -211,6 +211,14 @@ internal sealed class PieceBuilder
         return fitting;
     }
 
+    /// <summary>Fits a pull or knob.</summary>
+    public Hardware FitHandle(HardwareFamily family, Point at, HandleSize size, PartDraft part)
+    {
+        var fitting = Fit(family, null, at, 1, part) with { Handle = size };
+        _hardware[^1] = fitting;
+        return fitting;
+    }
+
     public string NextFittingId => $"fitting-{_hardware.Count + 1}";
 
     public void Add(Opening opening) => _openings.Add(opening);
@@ -224,10 +232,11 @@ internal sealed class PieceBuilder
     /// <param name="side">On which side of it the other stands.</param>
     /// <param name="other">Group id of the other.</param>
     /// <param name="gap">The gap wanted between them.</param>
-    public void MakeNeighbours(string group, Direction side, string other, Length gap)
+    /// <param name="isRebated">Whether they meet in a rebate.</param>
+    public void MakeNeighbours(string group, Direction side, string other, Length gap, bool isRebated = false)
     {
-        AddNeighbour(group, new FrontNeighbour(other, side, gap));
-        AddNeighbour(other, new FrontNeighbour(group, side.Opposite(), gap));
+        AddNeighbour(group, new FrontNeighbour(other, side, gap, isRebated));
+        AddNeighbour(other, new FrontNeighbour(group, side.Opposite(), gap, isRebated));
     }
 
     private void AddNeighbour(string group, FrontNeighbour neighbour)

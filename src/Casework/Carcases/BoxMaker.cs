@@ -119,11 +119,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
             plan.Back?.Set switch
             {
                 BackSet.Rabbeted => flatWidth.As("inside depth"),
-                BackSet.Grooved => (
-                    sideWidth
-                    - BackInset()
-                    - plan.Back.Material.Thickness
-                ).As("inside depth"),
+                BackSet.Grooved => (sideWidth - BackInset() - plan.Back.Material.Thickness).As("inside depth"),
                 _ => sideWidth.As("inside depth"),
             };
 

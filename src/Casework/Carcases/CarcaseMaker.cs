@@ -1,5 +1,5 @@
-using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Words;
 using Dryfit.Measure;
 

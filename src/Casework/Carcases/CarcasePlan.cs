@@ -1,7 +1,7 @@
-using Dryfit.Findings;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Shelving;
+using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 

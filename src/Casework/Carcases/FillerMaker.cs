@@ -23,14 +23,13 @@ internal static class FillerMaker
             filler.Width,
             new(isLeft ? envelope.Min.X - filler.Width.Length : envelope.Max.X, y, box.BaseZ)
         );
-        var holds =
-            plan.Face is null
-                ? beside
-                : piece.Parts.First(p =>
-                    p.Role == Role.FrameStile
-                    && p.Group.Parent == plan.Group
-                    && p.Reckoned.Side(filler.Side) == envelope.Side(filler.Side)
-                );
+        var holds = plan.Face is null
+            ? beside
+            : piece.Parts.First(p =>
+                p.Role == Role.FrameStile
+                && p.Group.Parent == plan.Group
+                && p.Reckoned.Side(filler.Side) == envelope.Side(filler.Side)
+            );
         Screws.Between(piece, holds, strip, filler.Side.Opposite(), 4);
         return strip;
     }

@@ -34,9 +34,10 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
         var edge = piece.Shop.Length(GapRules.OverlayGap, "edge gap");
         var reach = (plan.Body.Thickness - edge).As("overlay");
         // Under a top the fronts keep the gap of a stack from it.
-        var above = plan.Top is null && !plan.IsCovered
-            ? reach
-            : (plan.Body.Thickness - piece.Shop.Length(GapRules.StackGap, "gap under the top")).As("overlay");
+        var above =
+            plan.Top is null && !plan.IsCovered
+                ? reach
+                : (plan.Body.Thickness - piece.Shop.Length(GapRules.StackGap, "gap under the top")).As("overlay");
         var whole = new Cell
         {
             Width = box.InsideWidth,
@@ -378,6 +379,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             Above = cell.Above,
             Floor = cell.Floor,
             Ceiling = cell.Ceiling.MinBy(part => part.Reckoned.Min.Z),
+            MiddleX = (plan.Envelope.Min.X + plan.Envelope.Max.X) / 2,
             Material = plan.Fronts,
         };
     }

@@ -32,11 +32,7 @@ internal static class Neighbours
                         JointKind.Resting
                     );
                 if (other.Envelope.Min.X == lower.Envelope.Max.X || ClosesTheGap(lower, lowerGroup, other, otherGroup))
-                    SideBySide(
-                        lowerGroup,
-                        otherGroup,
-                        isBolted: IsBoltedTo(lower, other) || IsBoltedTo(other, lower)
-                    );
+                    SideBySide(lowerGroup, otherGroup, isBolted: IsBoltedTo(lower, other) || IsBoltedTo(other, lower));
             }
         }
 

@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Fronts;
+using Dryfit.Casework.Fronts.Handles;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -85,6 +86,9 @@ internal sealed record DrawerPlan
     /// <summary>Null: the longest that goes in.</summary>
     public required Figure? SlideLength { get; init; }
 
+    /// <summary>The pull or knob; null for none.</summary>
+    public required HandlePlan? Handle { get; init; }
+
     /// <summary>The material of the front's bands; null for none.</summary>
     public required Material? Edging { get; init; }
 
@@ -138,6 +142,7 @@ internal sealed record DrawerPlan
             Slide = piece.Families.Slide(running == DrawerRunning.Slides ? slides : "side", slidesPlace),
             Runners = piece.Materials.Has("runners") ? piece.Materials.Get("runners", place) : box,
             SlideLength = said?.LengthOrNull("slide length"),
+            Handle = HandlePlan.Read(piece, said, place),
             Edging = materials.Edging(front),
             Dividers = DividersPlan.Read(piece, said, box),
             Place = place,

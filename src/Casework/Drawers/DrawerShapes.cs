@@ -1,4 +1,5 @@
 using Dryfit.Casework.Fronts;
+using Dryfit.Casework.Fronts.Handles;
 using Dryfit.Casework.Words;
 using Dryfit.Recipe;
 
@@ -84,6 +85,7 @@ internal static class DrawerShapes
                         "Length of the slides; the box is as long.",
                         Default: "the longest that the depth takes"
                     ),
+                    HandleShapes.Fields[0],
                     FrontShapes.Edging("the applied front"),
                 ]
         );

@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Fronts;
+using Dryfit.Casework.Fronts.Handles;
 using Dryfit.Casework.Joinery;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -31,6 +32,11 @@ internal static class DrawerWord
         if (applied is not null)
             Screw(piece, plan, applied.Panel, box);
         var face = applied ?? new BandedPanel(box.Front, []);
+        if (plan.Handle is not null)
+            new HandleMaker(piece, plan.Handle, group.Name, plan.Place).OnDrawer(
+                [.. face.Parts.Append(box.Front).Distinct()],
+                face.Extent
+            );
         var runs = DrawerSlides.Fit(piece, site, local, plan, sizes, box);
         var front = new Front(
             group.Id,

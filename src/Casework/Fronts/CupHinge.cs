@@ -18,8 +18,8 @@ internal static class CupHinge
         + (leaf.Plan.Fit.Hang == Hang.Inset ? "inset" : "overlaid");
 
     /// <summary>Bores the door; returns the middle of the cup's mouth.</summary>
-    /// <param name="height">Above the lower end of the door.</param>
-    public static Point BoreDoor(Leaf leaf, DoorUnit unit, Length height, string fitting)
+    /// <param name="along">The middle of the hinge along the edge, in the piece.</param>
+    public static Point BoreDoor(Leaf leaf, DoorUnit unit, Length along, string fitting)
     {
         var hinge = leaf.Plan.Hinge;
         var depth = hinge.Length(HingeRules.CupDepth).Length;
@@ -31,14 +31,12 @@ internal static class CupHinge
             );
         var door = unit.HingeMember;
         var inward = leaf.Hinged.Opposite();
-        var cup = new Point(unit.Extent.Side(leaf.Hinged), door.Extent.Max.Y, unit.Extent.Min.Z + height).Moved(
-            inward,
-            hinge.Length(HingeRules.CupSetback).Length
-        );
+        var edge = unit.Extent.Side(leaf.Hinged);
+        var cup = At(leaf, edge, door.Extent.Max.Y, along).Moved(inward, hinge.Length(HingeRules.CupSetback).Length);
         door.Bore(CutKind.HingeCup, cup, Direction.Front, hinge.Length(HingeRules.CupDiameter).Length, depth, fitting);
         var screws = cup.Moved(inward, hinge.Length(HingeRules.CupScrewOffset).Length);
         var half = hinge.Length(HingeRules.CupScrewSpacing).Length / 2;
-        foreach (var way in (ReadOnlySpan<Direction>)[Direction.Down, Direction.Up])
+        foreach (var way in Ways(leaf))
             door.Bore(
                 CutKind.Bore,
                 screws.Moved(way, half),
@@ -51,16 +49,16 @@ internal static class CupHinge
     }
 
     /// <summary>Bores the side for the hinge plate.</summary>
-    /// <param name="z">The middle of the hinge.</param>
-    public static void BoreSide(FrontSite site, Leaf leaf, PartDraft side, Length z, string fitting)
+    /// <param name="along">The middle of the hinge along the edge, in the piece.</param>
+    public static void BoreSide(FrontSite site, Leaf leaf, PartDraft side, Length along, string fitting)
     {
         var hinge = leaf.Plan.Hinge;
         var row = site.FaceY + hinge.Length(HingeRules.HingePlateRow).Length;
         if (leaf.Plan.Fit.Hang == Hang.Inset)
             row += leaf.Plan.Material.Thickness.Length;
         var half = hinge.Length(HingeRules.PlateSpacing).Length / 2;
-        var middle = new Point(side.Extent.Side(leaf.Hinged.Opposite()), row, z);
-        foreach (var way in (ReadOnlySpan<Direction>)[Direction.Down, Direction.Up])
+        var middle = At(leaf, side.Extent.Side(leaf.Hinged.Opposite()), row, along);
+        foreach (var way in Ways(leaf))
             side.Bore(
                 CutKind.Bore,
                 middle.Moved(way, half),
@@ -70,4 +68,11 @@ internal static class CupHinge
                 fitting
             );
     }
+
+    private static Point At(Leaf leaf, Length edge, Length y, Length along) =>
+        leaf.Hinged.Axis() == Axis.X ? new(edge, y, along) : new(along, y, edge);
+
+    /// <summary>The two ways along the hinge edge.</summary>
+    private static Direction[] Ways(Leaf leaf) =>
+        leaf.Hinged.Axis() == Axis.X ? [Direction.Down, Direction.Up] : [Direction.Left, Direction.Right];
 }

@@ -24,7 +24,7 @@ internal sealed record DoorFrame
     public required FrameGroove Groove { get; init; }
 
     /// <summary>The Y of the front face of the hinge stile.</summary>
-    public Length FaceY => (Leaf.Hinged == Direction.Left ? Left : Right).Extent.Min.Y;
+    public Length FaceY => (Leaf.BuiltFrom == Direction.Left ? Left : Right).Extent.Min.Y;
 
     public DoorUnit Unit =>
         new(
@@ -32,7 +32,13 @@ internal sealed record DoorFrame
                 new(Left.Extent.Min.X, FaceY, Leaf.BottomZ),
                 new(Right.Extent.Max.X, Left.Extent.Max.Y, Length.Max(Left.Extent.Max.Z, Right.Extent.Max.Z))
             ),
-            Leaf.Hinged == Direction.Left ? Left : Right,
+            Leaf.Hinged switch
+            {
+                Direction.Up => Top,
+                Direction.Down => Bottom,
+                Direction.Right => Right,
+                _ => Left,
+            },
             [Left, Right, Bottom, Top]
         );
 }

@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Fronts.Frames;
+using Dryfit.Casework.Fronts.Handles;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -20,6 +21,14 @@ internal sealed record DoorPlan
     public required DoorKind Kind { get; init; }
 
     public required bool IsPair { get; init; }
+
+    public required Opens Opens { get; init; }
+
+    /// <summary>The rebate in which a pair meets; null where the two only leave a gap.</summary>
+    public required MeetingRebate? Meeting { get; init; }
+
+    /// <summary>The pull or knob; null for none.</summary>
+    public required HandlePlan? Handle { get; init; }
 
     /// <summary>The edge a single door turns on.</summary>
     public required Direction Hinged { get; init; }
@@ -70,26 +79,25 @@ internal sealed record DoorPlan
             "slab" => DoorKind.Slab,
             _ => DoorKind.Framed,
         };
-        var isPair = (said?.Text("leaves") ?? spoken[1]) == "pair";
-        if (isPair && (said?.Text("hinged") ?? spoken[2]) is not null)
-            throw new CannotBuildException(
-                new InputError(
-                    "A pair of doors turns on both edges.",
-                    value.Place,
-                    "a pair without `hinged`, or a single door"
-                )
-            );
+        var opens = OpensWord.Read(said, spoken[5]);
+        var leaves = said?.Text("leaves") ?? spoken[1];
+        var hinged = said?.Text("hinged") ?? spoken[2]?["hinged ".Length..];
+        OpensWord.Refuse(opens, leaves, hinged, value.Place);
+        var isPair = leaves == "pair" || opens == Opens.Sliding;
         var materials = new FrontMaterials(piece, said, value.Place);
         var material = materials.Named("material", "fronts") ?? site.Material;
-        var fit = new FrontFit(piece, site, said, spoken[3]);
+        var fit = new FrontFit(piece, site, said, spoken[3] ?? (opens == Opens.Sliding ? "inset" : null));
+        if (opens == Opens.Sliding && fit.Hang != Hang.Inset)
+            throw NoRoom.Of("Sliding doors run within their opening.", value.Place, "no `hang`, or `inset`");
         var rail = said?.LengthOrNull("rails", "rail") ?? piece.Shop.Length(DoorRules.DoorRail, "rail");
         return new DoorPlan
         {
             Kind = kind,
             IsPair = isPair,
-            Hinged = (said?.Text("hinged") ?? spoken[2]) is "right" or "hinged right"
-                ? Direction.Right
-                : Direction.Left,
+            Opens = opens,
+            Hinged = OpensWord.Edge(site, opens, hinged),
+            Meeting = MeetingRebate.Read(piece, said, opens, isPair),
+            Handle = HandlePlan.Read(piece, said, value.Place),
             Fit = fit,
             PairGap = said?.LengthOrNull("pair gap") ?? piece.Shop.Length(GapRules.PairGap, "pair gap"),
             Material = material,

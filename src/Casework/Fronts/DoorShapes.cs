@@ -1,4 +1,5 @@
 using Dryfit.Casework.Fronts.Frames;
+using Dryfit.Casework.Fronts.Handles;
 using Dryfit.Casework.Words;
 using Dryfit.Recipe;
 
@@ -9,16 +10,44 @@ internal static class DoorShapes
 {
     private static readonly ChoiceShape Kinds = new("framed", "glazed", "slab");
     private static readonly ChoiceShape Leaves = new("pair", "single");
-    private static readonly ChoiceShape Sides = new("left", "right");
+    private static readonly ChoiceShape Sides = new("left", "right", "outside", "inside");
 
     /// <summary>The words of the short form.</summary>
     public static PhraseShape Spoken { get; } =
         new(
             Kinds,
             Leaves,
-            new ChoiceShape("hinged left", "hinged right"),
-            FrontShapes.Hangs,
-            new ChoiceShape("flat", "raised")
+            new ChoiceShape("hinged left", "hinged right", "hinged outside", "hinged inside"),
+            Hangs,
+            new ChoiceShape("flat", "raised"),
+            new ChoiceShape("lift-up", "drop-front", "sliding")
+        );
+
+    private static ChoiceShape Hangs => new([.. FrontShapes.Hangs.Words, "rebated"]);
+
+    private static Field Meeting { get; } =
+        new(
+            "meeting",
+            new EitherShape(
+                new ChoiceShape("plain", "rebated"),
+                new RecordShape(
+                    "meeting",
+                    "The rebate in which the doors of a pair meet: the one that closes first runs on behind the other, and is bolted.",
+                    "meeting: { rebate: 3/8, closes first: left }\n",
+                    () =>
+                        [
+                            new(
+                                "rebate",
+                                new LengthShape(LengthSign.AboveZero),
+                                "How far they lap.",
+                                Default: "the shop's meeting rebate"
+                            ),
+                            new("closes first", new ChoiceShape("left", "right"), "Which of them.", Default: "left"),
+                        ]
+                )
+            ),
+            "How the doors of a pair meet: with a plain gap, or lapping over each other in a rebate.",
+            Default: "plain"
         );
 
     public static RecordShape Written { get; } =
@@ -31,8 +60,25 @@ internal static class DoorShapes
                 [
                     new("kind", Kinds, "Framed with a panel, glazed, or a single slab.", Default: "framed"),
                     new("leaves", Leaves, "One door, or a pair that meets in the middle.", Default: "single"),
-                    new("hinged", Sides, "The edge a single door turns on; a pair turns on both.", Default: "left"),
-                    FrontShapes.Hang,
+                    new(
+                        "hinged",
+                        Sides,
+                        "The edge a single door turns on; a pair turns on both. Outside is the edge nearer to the end of the carcase, so that a run is the same from both ends; inside the one nearer to its middle.",
+                        Default: "left"
+                    ),
+                    new(
+                        "opens",
+                        new ChoiceShape("turning", "lift-up", "drop-front", "sliding"),
+                        "Turning on its left or right edge; lifted up, hung at its top with stays; dropped, hung at its bottom with stays; or two leaves that slide in grooves below and above, the right one in front.",
+                        Default: "turning"
+                    ),
+                    new(
+                        "hang",
+                        Hangs,
+                        "In its opening, flush with the frame; in front of it; lapping over half of each upright at its sides; or rebated, with its back in the opening and a lip that laps over.",
+                        Default: "as the carcase's fronts"
+                    ),
+                    Meeting,
                     FrontShapes.Gap,
                     new(
                         "pair gap",
@@ -93,6 +139,7 @@ internal static class DoorShapes
                         "Which hinges: cup or butt by the house rules, or a family of the shop file by its name.",
                         Default: "the recipe's hinges, else butt hinges on inset doors in a face frame and cup hinges on all others"
                     ),
+                    .. HandleShapes.Fields,
                     FrontShapes.Edging("a slab"),
                 ]
         );

@@ -20,16 +20,16 @@ internal static class FrameMaker
     {
         var plan = leaf.Plan;
         var depth = groove.Depth;
-        var insideWidth = (leaf.Width - plan.Stile - plan.Stile).As("inside width");
+        var insideWidth = (leaf.Width - leaf.LeftStile - leaf.RightStile).As("inside width");
         var insideHeight = (leaf.Height - plan.TopRail - plan.BottomRail).As("inside height");
         Refuse(leaf, groove, insideWidth, insideHeight);
         var heights = RowHeights.Of(leaf, insideHeight);
         var middle = plan.Division.Rails;
 
         var height = leaf.Height.As("stile length");
-        var across = (leaf.Width - plan.Stile - plan.Stile + depth + depth).As("rail length");
-        var left = SizesOf("left stile", Role.DoorStile, height, plan.Stile);
-        var right = SizesOf("right stile", Role.DoorStile, height, plan.Stile);
+        var across = (leaf.Width - leaf.LeftStile - leaf.RightStile + depth + depth).As("rail length");
+        var left = SizesOf("left stile", Role.DoorStile, height, leaf.LeftStile);
+        var right = SizesOf("right stile", Role.DoorStile, height, leaf.RightStile);
         var top = SizesOf("top rail", Role.DoorRail, across, plan.TopRail);
         var bottom = SizesOf("bottom rail", Role.DoorRail, across, plan.BottomRail);
 
@@ -45,7 +45,7 @@ internal static class FrameMaker
         var x = leaf.LeftOf(left.Width.Length + between + right.Width.Length);
         var innerLeft = x + left.Width.Length;
         var innerRight = innerLeft + between;
-        var topZ = leaf.BottomZ + (leaf.Hinged == Direction.Left ? left : right).Length.Length;
+        var topZ = leaf.BottomZ + (leaf.BuiltFrom == Direction.Left ? left : right).Length.Length;
 
         if (between <= Length.Zero || topZ - top.Width.Length <= leaf.BottomZ + bottom.Width.Length)
             throw NoRoom.Of(
@@ -54,8 +54,8 @@ internal static class FrameMaker
                 "members as cut that leave room for the panel"
             );
 
-        var leftStile = Stile("left stile", left, x);
-        var rightStile = Stile("right stile", right, innerRight);
+        var leftStile = Stile("left stile", leaf.LeftStile, left, x);
+        var rightStile = Stile("right stile", leaf.RightStile, right, innerRight);
         var topRail = Rail("top rail", plan.TopRail, top, topZ - top.Width.Length);
         var bottomRail = Rail("bottom rail", plan.BottomRail, bottom, leaf.BottomZ);
         var middleRails = new List<PartDraft>();
@@ -119,13 +119,13 @@ internal static class FrameMaker
         CutSizes SizesOf(string name, Role role, Figure length, Figure width) =>
             piece.SizesAsCut(leaf.Group, name, role, length, width, plan.Material.Thickness);
 
-        PartDraft Stile(string name, CutSizes sizes, Length atX) =>
-            Member(name, Role.DoorStile, Upright, height, plan.Stile, new(atX, Face(sizes), leaf.BottomZ));
+        PartDraft Stile(string name, Figure width, CutSizes sizes, Length atX) =>
+            Member(name, Role.DoorStile, Upright, height, width, new(atX, Face(sizes), leaf.BottomZ));
 
         PartDraft Rail(string name, Figure width, CutSizes sizes, Length atZ)
         {
             var atX =
-                leaf.Hinged == Direction.Left
+                leaf.BuiltFrom == Direction.Left
                     ? innerLeft - depth.Length
                     : innerRight + depth.Length - sizes.Length.Length;
             return Member(name, Role.DoorRail, Level, across, width, new(atX, Face(sizes), atZ));

@@ -15,22 +15,53 @@ internal sealed class FrontFit
     private readonly Dictionary<Direction, Figure> _overlays = [];
 
     /// <param name="said">The keys of the word; null where only the short form or nothing stands.</param>
-    /// <param name="hang">Inset or overlaid, where the short form says so.</param>
+    /// <param name="hang">How it hangs, where the short form says so.</param>
     public FrontFit(PieceBuilder piece, FrontSite site, Fields? said, string? hang)
     {
         _site = site;
-        Hang = (said?.Text("hang") ?? hang) switch
+        var word = said?.Text("hang") ?? hang;
+        Hang = word switch
         {
             "inset" => Hang.Inset,
-            "overlaid" => Hang.Overlay,
+            "overlaid" or "half overlaid" or "rebated" => Hang.Overlay,
             _ => site.UsualHang,
         };
+        IsLipped = word == "rebated";
+        if (word == "half overlaid" && site.IsFramed)
+            throw NoRoom.Of(
+                "Fronts lap half over a side or a partition; before a face frame they lap over its members.",
+                said?.PlaceOf("hang") ?? site.Opening.Source,
+                "`overlaid` with an `overlay:`"
+            );
+        if (IsLipped && site.OpenSides.Count > 0)
+            throw NoRoom.Of(
+                "A rebated front needs a part on every side to lap over; here only a gap divides it from the next.",
+                said?.PlaceOf("hang") ?? site.Opening.Source,
+                "a rail or a shelf between the two"
+            );
         _gap = said?.LengthOrNull("gap") ?? piece.Shop.Length(GapRules.InsetGap, "gap");
         foreach (var side in (ReadOnlySpan<Direction>)[Direction.Left, Direction.Right, Direction.Down, Direction.Up])
-            _overlays[side] = SaidOverlay(said, side) ?? ReachOn(side);
+        {
+            _overlays[side] =
+                SaidOverlay(said, side)
+                ?? (
+                    IsLipped ? piece.Shop.Length(GapRules.LipOverlay, "overlay")
+                    : word == "half overlaid" ? HalfOf(piece, side)
+                    : ReachOn(side)
+                );
+        }
     }
 
     public Hang Hang { get; }
+
+    /// <summary>Whether its back goes into the opening, and only a lip around it laps over.</summary>
+    public bool IsLipped { get; }
+
+    /// <summary>How wide the rabbet behind the lip is on a side: what laps over, and the gap of an inset front.</summary>
+    public Length LipWidth(Direction side) => _overlays[side].Length + _gap.Length;
+
+    /// <summary>How deep that rabbet is, from the back: half the thickness.</summary>
+    public Length LipDepth(Length thickness) => IsLipped ? thickness / 2 : Length.Zero;
 
     /// <summary>Width of what closes the opening.</summary>
     /// <param name="between">The gap in the middle of a pair, which takes from the whole as well.</param>
@@ -59,7 +90,7 @@ internal sealed class FrontFit
     public Length BackY(PieceBuilder piece, Figure thickness) =>
         Hang == Hang.Inset
             ? _site.FaceY + thickness.Length
-            : _site.FaceY - piece.Shop.Length(GapRules.BumperGap).Length;
+            : _site.FaceY - piece.Shop.Length(GapRules.BumperGap).Length + LipDepth(thickness.Length);
 
     /// <summary>The gaps or overlays wanted, by side.</summary>
     public WantedSides Wanted =>
@@ -91,6 +122,15 @@ internal sealed class FrontFit
             Direction.Up => "top",
             _ => Spoken.Of(side),
         };
+
+    /// <summary>Half of the upright at a side, less half the gap to a front that laps over the other half.</summary>
+    private Figure HalfOf(PieceBuilder piece, Direction side)
+    {
+        if (side.Axis() == Axis.Z)
+            return ReachOn(side);
+        var upright = side == Direction.Left ? _site.HingeLeft : _site.HingeRight;
+        return ((upright.Thickness - piece.Shop.Length(GapRules.StackGap, "gap")) / 2).As("half overlay");
+    }
 
     private Figure ReachOn(Direction side) =>
         side switch

@@ -67,6 +67,9 @@ internal sealed record FrontSite
 
     public PartDraft? Ceiling { get; init; }
 
+    /// <summary>The middle of the whole front, left to right: doors turn away from it or towards it.</summary>
+    public Length? MiddleX { get; init; }
+
     /// <summary>The recipe's material for fronts where the filling names none.</summary>
     public required Material Material { get; init; }
 

@@ -22,20 +22,26 @@ internal static class HingeCount
 
     private static readonly Length Wide = Length.FromMillimetres(600);
 
-    public static int For(PieceBuilder piece, Leaf leaf, DoorUnit unit)
+    /// <param name="edge">Length of the edge that takes the hinges.</param>
+    /// <param name="reach">From that edge to the opposite one.</param>
+    public static int For(PieceBuilder piece, Leaf leaf, Length edge, Length reach)
     {
-        var kilograms = piece.Parts.Where(p => p.Group == leaf.Group).Sum(MassKg);
+        var kilograms = MassKg(piece, leaf);
         foreach (var (count, height, pounds) in Chart)
         {
-            if (unit.Extent.Height <= height && kilograms <= pounds * KilogramsPerPound)
-                return unit.Extent.Width > Wide ? count + 1 : count;
+            if (edge <= height && kilograms <= pounds * KilogramsPerPound)
+                return reach > Wide && leaf.Hinged.Axis() == Axis.X ? count + 1 : count;
         }
         throw NoRoom.Of(
-            $"The {leaf.Group.Name} is higher or heavier than the chart of hinges goes: {NoRoom.Show(unit.Extent.Height)}, {kilograms:0.0} kg.",
+            $"The {leaf.Group.Name} is higher or heavier than the chart of hinges goes: {NoRoom.Show(edge)}, {kilograms:0.0} kg.",
             leaf.Source,
             "`hinges:` with the number that the maker of the hinges gives for such a door"
         );
     }
+
+    /// <summary>What a leaf weighs, before its cuts.</summary>
+    public static double MassKg(PieceBuilder piece, Leaf leaf) =>
+        piece.Parts.Where(p => p.Group == leaf.Group).Sum(MassKg);
 
     private static double MassKg(PartDraft part) =>
         part.Length.Length.ToMillimetres()

@@ -4,34 +4,68 @@ using Dryfit.Measure;
 namespace Dryfit.Casework.Fronts;
 
 /// <summary>
-/// Hangs a door: butt hinges on inset doors in a face frame, cup hinges on all others. Cups are bored by the door as it
-/// is, plate holes in the side by the door as reckoned: the side may be bored before the door is made.
+/// Hangs a door or flap: butt hinges on inset ones in a face frame, cup hinges on all others. What is cut into the door goes
+/// by the door as it is, what is cut into frame or side by the door as reckoned: that may be cut before the door is made.
 /// </summary>
 internal static class Hinges
 {
     public static void Hang(PieceBuilder piece, FrontSite site, Leaf leaf, DoorUnit unit)
     {
-        var post = leaf.Hinged == Direction.Left ? site.HingeLeft : site.HingeRight;
-        var upright = leaf.Hinged == Direction.Left ? site.InsideLeft : site.InsideRight;
-        var onFrame = post != upright;
-        var count = leaf.Plan.Hinges ?? HingeCount.For(piece, leaf, unit);
-        var heights = Heights(piece, unit.Extent.Height, count);
+        var (post, inside) = Carriers(site, leaf);
+        var onFrame = post != inside;
+        var along = leaf.Hinged.Axis() == Axis.X ? Axis.Z : Axis.X;
+        var run = unit.Extent.Size(along);
+        var count = leaf.Plan.Hinges ?? HingeCount.For(piece, leaf, run, unit.Extent.Size(leaf.Hinged.Axis()));
         Refuse(site, leaf);
-        if (leaf.Plan.Hinge.Kind == HardwareKinds.ButtHinge)
-        {
-            foreach (var z in heights)
-                piece.Fit(leaf.Plan.Hinge, null, OnEdge(leaf, unit, unit.Extent.Min.Y, z), 1, unit.HingeMember, post);
-            return;
-        }
-        var reckoned = Heights(piece, leaf.ReckonedHeight.Length, count);
+        var onDoor = Places(piece, run, count).ConvertAll(at => unit.Extent.Min[along] + at);
+        var reckoned = along == Axis.Z ? leaf.ReckonedHeight : leaf.Width;
+        var start = along == Axis.Z ? leaf.BottomZ : leaf.HingeX;
+        var onPost = Places(piece, reckoned.Length, count).ConvertAll(at => start + at);
         for (var n = 0; n < count; n++)
         {
             var fitting = piece.NextFittingId;
-            var cup = CupHinge.BoreDoor(leaf, unit, heights[n], fitting);
+            if (leaf.Plan.Fit.IsLipped)
+            {
+                // Bent around the lip and screwed on from behind: nothing is let in.
+                var edge = unit.Extent.Side(leaf.Hinged);
+                var at =
+                    along == Axis.Z
+                        ? new Point(edge, unit.Extent.Max.Y, onDoor[n])
+                        : new(onDoor[n], unit.Extent.Max.Y, edge);
+                piece.Fit("hinge for a lipped door", at, 1, unit.HingeMember, post);
+                continue;
+            }
+            if (leaf.Plan.Hinge.Kind == HardwareKinds.ButtHinge)
+            {
+                var at = ButtHinge.LetIn(leaf, unit, onDoor[n], fitting);
+                ButtHinge.LetIn(leaf, post, site.FaceY, onPost[n], fitting);
+                piece.Fit(leaf.Plan.Hinge, null, at, 1, unit.HingeMember, post);
+                continue;
+            }
+            var cup = CupHinge.BoreDoor(leaf, unit, onDoor[n], fitting);
             if (!onFrame)
-                CupHinge.BoreSide(site, leaf, post, leaf.BottomZ + reckoned[n], fitting);
+                CupHinge.BoreSide(site, leaf, post, onPost[n], fitting);
             piece.Fit(CupHinge.Name(leaf), cup, 1, unit.HingeMember, post);
         }
+    }
+
+    /// <summary>The part that takes the hinges, and the part of the carcase behind it; the same where there is no frame.</summary>
+    private static (PartDraft Post, PartDraft Inside) Carriers(FrontSite site, Leaf leaf)
+    {
+        var (post, inside) = leaf.Hinged switch
+        {
+            Direction.Left => (site.HingeLeft, site.InsideLeft),
+            Direction.Right => (site.HingeRight, site.InsideRight),
+            Direction.Up => (site.Above, site.Ceiling),
+            _ => (site.Below, site.Floor),
+        };
+        if (post is null)
+            throw NoRoom.Of(
+                $"The {leaf.Group.Name} has nothing to hang on: only a gap divides it from the next front.",
+                leaf.Source,
+                "a rail or a shelf there: an open row, a divided one, or a face frame"
+            );
+        return (post, inside ?? post);
     }
 
     private static void Refuse(FrontSite site, Leaf leaf)
@@ -45,11 +79,8 @@ internal static class Hinges
                 leaf.Source,
                 "`hinge: cup`, or an inset door"
             );
-        var overlay = (
-            leaf.Hinged == Direction.Left
-                ? site.Opening.Clear.Min.X - leaf.HingeX
-                : leaf.HingeX - site.Opening.Clear.Max.X
-        );
+        var clear = site.Opening.Clear.Side(leaf.Hinged);
+        var overlay = (leaf.Plan.Fit.Edge(leaf.Hinged) - clear) * leaf.Hinged.Sign();
         var (least, most) = (hinge.LengthOrNull("least overlay"), hinge.LengthOrNull("most overlay"));
         if (overlay < least?.Length || overlay > most?.Length)
             throw NoRoom.Of(
@@ -59,21 +90,18 @@ internal static class Hinges
             );
     }
 
-    private static Point OnEdge(Leaf leaf, DoorUnit unit, Length y, Length z) =>
-        new(unit.Extent.Side(leaf.Hinged), y, unit.Extent.Min.Z + z);
-
     /// <summary>
-    /// Heights of the hinges above the door's lower end: the outer ones at the shop's distance from the ends (a quarter of
-    /// a very low door), the rest evenly between, to a whole millimetre or sixteenth.
+    /// Places of the hinges from one end of the edge: the outer ones at the shop's distance from the ends (a quarter of
+    /// a very short edge), the rest evenly between, to a whole millimetre or sixteenth.
     /// </summary>
-    private static List<Length> Heights(PieceBuilder piece, Length door, int count)
+    private static List<Length> Places(PieceBuilder piece, Length edge, int count)
     {
-        var end = Length.Min(piece.Shop.Length(HingeRules.HingeEnd).Length, door / 4);
+        var end = Length.Min(piece.Shop.Length(HingeRules.HingeEnd).Length, edge / 4);
         var step = piece.Scope.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 16) : Length.FromMillimetres(1);
-        var heights = new List<Length> { end };
+        var places = new List<Length> { end };
         for (var n = 1; n < count - 1; n++)
-            heights.Add((end + ((door - end - end) * new Rational(n, count - 1))).RoundTo(step));
-        heights.Add(door - end);
-        return heights;
+            places.Add((end + ((edge - end - end) * new Rational(n, count - 1))).RoundTo(step));
+        places.Add(edge - end);
+        return places;
     }
 }

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts.Sliding;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -15,17 +16,25 @@ internal sealed record Leaf
 
     public required DoorPlan Plan { get; init; }
 
-    /// <summary>The edge it turns on: left or right.</summary>
+    /// <summary>The edge it turns on; of a sliding one the side at which it stands when shut.</summary>
     public required Direction Hinged { get; init; }
+
+    /// <summary>The side from which it is built out: the hinges' of a door, the left one of a flap.</summary>
+    public Direction BuiltFrom => Hinged == Direction.Right ? Direction.Right : Direction.Left;
 
     /// <summary>As reckoned from the opening; what the carcase is bored by.</summary>
     public required Figure ReckonedHeight { get; init; }
 
     public required Figure Width { get; init; }
 
+    /// <summary>Width of the stiles of a framed door; the one that lies in a rebate is wider by as much.</summary>
+    public required Figure LeftStile { get; init; }
+
+    public required Figure RightStile { get; init; }
+
     public required Figure Height { get; init; }
 
-    /// <summary>The X of the hinge edge.</summary>
+    /// <summary>The X of the edge it is built out from.</summary>
     public required Length HingeX { get; init; }
 
     /// <summary>The Z of the lower end.</summary>
@@ -37,8 +46,8 @@ internal sealed record Leaf
     /// <summary>The line that sets its size.</summary>
     public required SourcePlace Source { get; init; }
 
-    /// <summary>The left end of something that begins at the hinge edge.</summary>
-    public Length LeftOf(Length width) => Hinged == Direction.Left ? HingeX : HingeX - width;
+    /// <summary>The left end of something that begins at the edge it is built out from.</summary>
+    public Length LeftOf(Length width) => BuiltFrom == Direction.Left ? HingeX : HingeX - width;
 
     /// <summary>The Y of the front face for a member of some thickness: inset faces are flush with the frame, overlaid
     /// backs lie in one plane.</summary>
@@ -49,14 +58,22 @@ internal sealed record Leaf
     public static IReadOnlyList<Leaf> Of(PieceBuilder piece, FrontSite site, DoorPlan plan)
     {
         var fit = plan.Fit;
-        var height = fit.Height.As("door height");
+        var tracks = plan.Opens == Opens.Sliding ? new SlidingTracks(piece, site, plan) : null;
+        var height = tracks?.Height ?? fit.Height.As("door height");
         if (!plan.IsPair)
-            return [Make("door", plan.Hinged, fit.Width().As("door width"))];
-        var width = (fit.Width(plan.PairGap) / 2).As("door width");
+            return [Make(NameOf(plan.Opens), plan.Hinged, fit.Width().As("door width"))];
+        var width = tracks?.Width ?? (fit.Width(plan.PairGap) / 2).As("door width");
         return [Make("left door", Direction.Left, width), Make("right door", Direction.Right, width)];
 
         Leaf Make(string name, Direction hinged, Figure width)
         {
+            var stile = plan.Stile;
+            var meeting = stile;
+            if (plan.Meeting is { } rebate && rebate.First == hinged)
+            {
+                width = (width + rebate.Width).As("door width with its rebate");
+                meeting = (stile + rebate.Width).As("meeting stile");
+            }
             var group = piece.Group(site.NameOf(name), GroupKind.Door, site.Carcase, plan.Place);
             var own = piece.AsCut.ForUnit(group.Name);
             NoRoom.Unless(width.Length > Length.Zero && height.Length > Length.Zero, group.Name, site, plan.Place);
@@ -67,12 +84,22 @@ internal sealed record Leaf
                 Hinged = hinged,
                 ReckonedHeight = height,
                 Width = own?.Width ?? width,
+                LeftStile = hinged == Direction.Right ? meeting : stile,
+                RightStile = hinged == Direction.Left ? meeting : stile,
                 Height = own?.Height ?? own?.Length ?? height,
-                HingeX = fit.Edge(hinged),
-                BottomZ = fit.Edge(Direction.Down),
-                BackY = fit.BackY(piece, plan.Material.Thickness),
+                HingeX = tracks?.Edge(hinged) ?? fit.Edge(hinged == Direction.Right ? Direction.Right : Direction.Left),
+                BottomZ = tracks?.BottomZ ?? fit.Edge(Direction.Down),
+                BackY = tracks?.BackY(hinged) ?? fit.BackY(piece, plan.Material.Thickness),
                 Source = own?.Place ?? plan.Place,
             };
         }
     }
+
+    private static string NameOf(Opens opens) =>
+        opens switch
+        {
+            Opens.LiftUp => "flap",
+            Opens.DropFront => "drop front",
+            _ => "door",
+        };
 }

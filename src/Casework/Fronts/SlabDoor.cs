@@ -25,7 +25,7 @@ internal static class SlabDoor
                 ? null
                 : new Bands(plan.Edging, Direction.Left, Direction.Right, Direction.Down, Direction.Up),
             leaf.Source,
-            leaf.Hinged,
+            leaf.BuiltFrom,
             Direction.Down,
             plan.Fit.Hang == Hang.Inset ? Direction.Front : Direction.Back
         );

@@ -25,12 +25,7 @@ internal static class HangsWord
                         new LengthShape(LengthSign.AboveZero),
                         "Width of a bevelled cleat behind the back that hooks over one on the wall."
                     ),
-                    new(
-                        "material",
-                        new NameShape("material"),
-                        "What they are made of.",
-                        Default: "the carcase's own"
-                    ),
+                    new("material", new NameShape("material"), "What they are made of.", Default: "the carcase's own"),
                 ]
         );
 

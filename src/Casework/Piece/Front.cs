@@ -17,7 +17,36 @@ public enum FrontMotion
 {
     TurnsOnLeftEdge,
     TurnsOnRightEdge,
+
+    /// <summary>A flap that lifts up.</summary>
+    TurnsOnTopEdge,
+
+    /// <summary>A drop front.</summary>
+    TurnsOnBottomEdge,
     SlidesOut,
+
+    /// <summary>A leaf in tracks that opens to the left, before or behind its neighbour.</summary>
+    SlidesLeft,
+    SlidesRight,
+}
+
+/// <summary>Small questions about motions.</summary>
+public static class FrontMotions
+{
+    /// <summary>Whether it slides in tracks, sideways.</summary>
+    public static bool IsSideways(this FrontMotion motion) =>
+        motion is FrontMotion.SlidesLeft or FrontMotion.SlidesRight;
+
+    /// <summary>The edge it turns on; null where it slides.</summary>
+    public static Direction? TurnsOn(this FrontMotion motion) =>
+        motion switch
+        {
+            FrontMotion.TurnsOnLeftEdge => Direction.Left,
+            FrontMotion.TurnsOnRightEdge => Direction.Right,
+            FrontMotion.TurnsOnTopEdge => Direction.Up,
+            FrontMotion.TurnsOnBottomEdge => Direction.Down,
+            _ => null,
+        };
 }
 
 /// <summary>A door or a drawer in its opening.</summary>
@@ -26,8 +55,8 @@ public enum FrontMotion
 /// <param name="Opening">Id of the opening it closes, alone or as one of a pair.</param>
 /// <param name="Hang">Inset or overlaid.</param>
 /// <param name="Motion">How it opens.</param>
-/// <param name="Pivot">A point on the axis it turns on (vertical), or of its front face where it slides; in the frame of its
-/// group.</param>
+/// <param name="Pivot">A point on the axis it turns on (upright, or level for flaps), or of its front face where it slides; in
+/// the frame of its group.</param>
 /// <param name="Wanted">The gaps wanted around an inset front, or the overlays of one in front, by side.</param>
 /// <param name="Neighbours">Fronts that stand next to this one with no frame or carcase part between: the other door of a
 /// pair, the drawers above and below in a frameless stack.</param>
@@ -51,7 +80,8 @@ public sealed record WantedSides(Length? Left, Length? Right, Length? Bottom, Le
 /// <param name="Group">Id of its group.</param>
 /// <param name="Side">On which side of this one it is.</param>
 /// <param name="Gap">The gap wanted.</param>
-public sealed record FrontNeighbour(string Group, Direction Side, Length Gap);
+/// <param name="IsRebated">Whether the two lap over each other there, so that the gap is one of their faces alone.</param>
+public sealed record FrontNeighbour(string Group, Direction Side, Length Gap, bool IsRebated = false);
 
 /// <summary>A drawer box, its slides and the space it runs in.</summary>
 /// <param name="Box">Ids of the parts of the box (without an applied front).</param>

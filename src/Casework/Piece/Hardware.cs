@@ -16,6 +16,16 @@ public sealed record Hardware(string Id, string Kind, IReadOnlyList<string> Ties
     /// <summary>Whether electricity flows through it.</summary>
     public bool IsElectric { get; init; }
 
+    /// <summary>The size of a pull or knob, centred on <see cref="At"/> on the face of its front; null for all else.</summary>
+    public HandleSize? Handle { get; init; }
+
     /// <summary>Kilograms that a pair of them carries by its maker's sheet; null where that is not known.</summary>
     public Rational? LoadKg { get; init; }
 }
+
+/// <summary>How large a pull or knob is.</summary>
+/// <param name="Along">The axis of the piece along which it lies.</param>
+/// <param name="Length">Over all, along that axis.</param>
+/// <param name="Across">Across it, in the plane of the front.</param>
+/// <param name="StandsOff">How far it stands off the front.</param>
+public sealed record HandleSize(Axis Along, Length Length, Length Across, Length StandsOff);

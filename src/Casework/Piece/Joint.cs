@@ -52,6 +52,9 @@ public enum JointKind
     /// <summary>Face to face, held by bolts through both, so that the two come apart again.</summary>
     Bolted,
 
+    /// <summary>Runs in a groove of the other, and can be lifted out: sliding doors.</summary>
+    Runs,
+
     /// <summary>Edging on its panel.</summary>
     Edged,
 

@@ -43,6 +43,7 @@ public enum Role
 
     /// <summary>A strip that brings a slide out to the edge of the opening.</summary>
     Packer,
+
     /// <summary>A top over a run of carcases, or one of its lengths.</summary>
     Worktop,
 

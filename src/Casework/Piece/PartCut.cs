@@ -26,6 +26,9 @@ public enum CutKind
     Bore,
     PocketHole,
     HingeCup,
+
+    /// <summary>What is cut out of an edge for the leaf of a butt hinge.</summary>
+    HingeRecess,
     ShelfPinHole,
     Notch,
     Bevel,

@@ -1,6 +1,6 @@
-using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Shelving;
 using Dryfit.Findings;
 using Dryfit.Parameters;

@@ -41,7 +41,12 @@ internal static class PlaceWord
             "Room between it and the carcase it stands beside, before or over.",
             Default: "none; the shop's clearance beside a kept carcase; the shop's height over what it hangs above"
         ),
-        new("across", Across, "Where it stands across the one below, or at which end it returns from.", Default: "centred; a return at the right"),
+        new(
+            "across",
+            Across,
+            "Where it stands across the one below, or at which end it returns from.",
+            Default: "centred; a return at the right"
+        ),
         new(
             "line up",
             new ChoiceShape("backs", "fronts", "middles"),
@@ -127,12 +132,7 @@ internal static class PlaceWord
     }
 
     /// <summary>Before a carcase in a corner and square to it: a quarter turned about its front corner nearest to that one.</summary>
-    private static Spot Return(
-        Fields fields,
-        Body corner,
-        (Length Width, Length Height, Length Depth) size,
-        Length gap
-    )
+    private static Spot Return(Fields fields, Body corner, (Length Width, Length Height, Length Depth) size, Length gap)
     {
         var box = corner.Envelope;
         var front = box.Min.Y - gap;

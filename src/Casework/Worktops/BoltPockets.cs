@@ -94,7 +94,10 @@ internal static class BoltPockets
         var diameter = shop.Length(WorktopRules.Pocket).Length;
         var setback = shop.Length(WorktopRules.PocketIn).Length;
         var half = shop.Length(WorktopRules.Channel).Length / 2;
-        var depth = Length.Min((board.Thickness.Length / 2) + PastTheMiddle, board.Thickness.Length * new Rational(3, 4));
+        var depth = Length.Min(
+            (board.Thickness.Length / 2) + PastTheMiddle,
+            board.Thickness.Length * new Rational(3, 4)
+        );
         var centre = Fine(piece, new Point(at.X + (setback * way.X), at.Y + (setback * way.Y), at.Z));
         board.Bore(CutKind.Bore, centre, Direction.Up, diameter, depth, joint);
         var (sideX, sideY) = (half * Rational.Abs(way.Y), half * Rational.Abs(way.X));
@@ -176,8 +179,8 @@ internal static class BoltPockets
             var place = isFar ? count - 1 - n : n;
             var off = ((to - from) * ((2 * place) + 1) / (count * 2)).RoundTo(step);
             yield return n * 2 + 1 == count ? (from + to) / 2
-                : isFar ? to - off
-                : from + off;
+            : isFar ? to - off
+            : from + off;
         }
     }
 }

@@ -34,15 +34,7 @@ internal sealed class WorktopMaker(
         var front = run.Front - plan.Front.Length;
         var group = piece.Group(entry.Key, GroupKind.Top, root, entry.KeyPlace, run.Turn);
         var lengths = Lengths(group, plan, fields, length, width, new(left, front, run.Top));
-        var top = new Worktop(
-            entry.Key,
-            run,
-            lengths,
-            left,
-            left + length.Length,
-            front,
-            front + width.Length
-        );
+        var top = new Worktop(entry.Key, run, lengths, left, left + length.Length, front, front + width.Length);
         for (var n = 1; n < lengths.Count; n++)
             BoltPockets.Butt(piece, lengths[n - 1], lengths[n], Direction.Left);
         corner?.Join(piece, top, IsMitred(fields));

@@ -52,12 +52,10 @@ internal sealed class CutOuts : ICheck
             covered += holes.Count;
             for (var n = 0; n < holes.Count; n++)
             {
-                foreach (var side in (ReadOnlySpan<Direction>)[
-                    Direction.Left,
-                    Direction.Right,
-                    Direction.Front,
-                    Direction.Back,
-                ])
+                foreach (
+                    var side in (ReadOnlySpan<Direction>)
+                        [Direction.Left, Direction.Right, Direction.Front, Direction.Back]
+                )
                 {
                     if (Judge(piece, part, holes, n, side) is { } finding)
                         findings.Add(finding);

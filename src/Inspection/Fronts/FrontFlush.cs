@@ -39,7 +39,7 @@ internal sealed class FrontFlush : ICheck
     {
         var covered = 0;
         var findings = new List<Finding>();
-        foreach (var front in piece.Piece.Fronts.Where(front => front.Hang == Hang.Inset))
+        foreach (var front in piece.Piece.Fronts.Where(front => front.Hang == Hang.Inset && !front.Motion.IsSideways()))
         {
             var bounds = piece.Opening(front.Opening).Bounds;
             var sides = new[] { bounds.Left, bounds.Right }.Where(side => side.Count > 0).ToList();

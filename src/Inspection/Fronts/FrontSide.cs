@@ -84,7 +84,11 @@ internal static class FrontSides
         if (piece.Front(neighbour.Group) is not { } other)
             return null;
         var theirs = Own(piece, other);
-        var gap = Between(piece, own, theirs, neighbour.Side, Shared(Depth(own), Depth(theirs)));
+        var shared = Shared(Depth(own), Depth(theirs));
+        // What laps over in a rebate lies behind the face: the gap is told where one sees it.
+        if (neighbour.IsRebated && shared is { } slab)
+            shared = (slab.From, slab.From + (EdgeMm * piece.Grid.UnitsPerMm));
+        var gap = Between(piece, own, theirs, neighbour.Side, shared);
         return new(front, neighbour.Side, neighbour.Gap, other.Face, neighbour.Group, gap, Around(own).Min.Y);
     }
 

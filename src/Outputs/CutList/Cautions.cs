@@ -78,6 +78,22 @@ internal static class Cautions
                     + "the glazier ease the edges, and carry panes with gloves."
             );
         }
+        if (GlassToFallAgainst.In(piece) is { } panes)
+        {
+            yield return (
+                "Glass that someone could fall against",
+                $"Plain glass stands low or in a door here: {panes}. A person who trips, or a child, can go through it. Ask the "
+                    + "glazier about toughened or laminated glass, and follow the local code for glass at that height and in doors."
+            );
+        }
+        if (piece.Fronts.Any(front => front.Motion is FrontMotion.TurnsOnTopEdge or FrontMotion.TurnsOnBottomEdge))
+        {
+            yield return (
+                "Flaps",
+                "A flap falls shut or open by its own weight. Choose its stays by the table of their maker, by weight and height as "
+                    + "listed, fit them before you let go of it, and do not load a drop front beyond what its stays carry."
+            );
+        }
         yield return (
             "Finishing",
             "Rags with drying oils can catch fire by themselves: lay them flat to dry outdoors or keep them under water in a closed "

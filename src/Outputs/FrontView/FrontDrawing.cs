@@ -59,7 +59,7 @@ internal sealed class FrontDrawing
     /// <summary>The gaps that were measured around doors and drawers.</summary>
     public IReadOnlyList<FrontGap> Gaps => _gaps;
 
-    public bool HasDoors => _fronts.Exists(front => front.Front.Motion != FrontMotion.SlidesOut);
+    public bool HasDoors => _fronts.Exists(front => front.Front.Motion.TurnsOn() is not null);
 
     public static FrontDrawing Of(Piece piece, Report report) => new(piece, report);
 
@@ -93,6 +93,7 @@ internal sealed class FrontDrawing
         DrawFloor(svg, view);
         PieceLines.Draw(svg, view, _piece, _backToFront);
         SwingMarks.Draw(svg, view, _fronts);
+        HandleMarks.Draw(svg, view, _piece, field);
         new SizeLines(svg, view, _piece, Bounds).Draw(_heights, _widths);
         var frontAreas = new AreaIndex();
         var boundsOfGroup = new Dictionary<string, Span2>(StringComparer.Ordinal);

@@ -75,17 +75,19 @@ internal sealed class FrontGaps
         var neighbours = Neighbours(front, bounds, reach);
         foreach (var side in Sides)
         {
-            if (IsFoundOtherwise(front, side))
+            if (IsFoundOtherwise(front, side) || RunsInTrack(front, side))
                 continue;
+            var isRebated = front.Neighbours.Any(neighbour => neighbour.Side == side && neighbour.IsRebated);
             var walk = new GapWalk(side);
-            foreach (var face in faces)
+            foreach (var face in isRebated ? InPlane(faces, faces) : faces)
                 walk.AddFront(face);
-            foreach (var face in neighbours)
+            foreach (var face in isRebated ? InPlane(neighbours, faces) : neighbours)
             {
                 if (IsBeside(face.Bounds, bounds, side))
                     walk.AddNeighbour(face);
             }
             var steps = walk.Steps(reach);
+            WithoutHinges(steps, front, side);
             if (steps.Count == 0 || IsListedBefore(steps, index))
                 continue;
             var shortest = _piece.Grid.ToUnits(ShortestCourse);
@@ -102,6 +104,48 @@ internal sealed class FrontGaps
                 )
             );
         }
+    }
+
+    /// <summary>A leaf that slides runs in grooves below and above and passes its neighbour: only at its own side is a gap.</summary>
+    private static bool RunsInTrack(Front front, Direction side) =>
+        front.Motion.IsSideways()
+        && !(side == Direction.Left && front.Wanted.Left is not null)
+        && !(side == Direction.Right && front.Wanted.Right is not null);
+
+    /// <summary>What lies in the plane of a front's face: where two lap over each other in a rebate, the gap is between these.</summary>
+    private List<FrontFace> InPlane(List<FrontFace> faces, List<FrontFace> front)
+    {
+        var (plane, within) = (front.Min(face => face.NearestY), _piece.Grid.UnitsPerMm);
+        return faces.FindAll(face => Math.Abs(face.NearestY - plane) < within);
+    }
+
+    /// <summary>Leaves out the recesses that the leaves of butt hinges fill, as long as there is more of the gap.</summary>
+    private void WithoutHinges(List<GapStep> steps, Front front, Direction side)
+    {
+        var recesses = PartsOf(front)
+            .SelectMany(part =>
+                _piece
+                    .Parts[part]
+                    .Cuts.OfType<SquareCut>()
+                    .Where(cut => cut.Kind == CutKind.HingeRecess)
+                    .Select(cut => _piece.Parts[part].Place.ToPiece(cut.Extent))
+            )
+            .ToList();
+        if (front.Motion.TurnsOn() != side || recesses.Count == 0)
+            return;
+        var along = side.Axis() == Axis.X ? Axis.Z : Axis.X;
+        bool IsAtHinge(GapStep step)
+        {
+            var course = step.Course;
+            var (from, to) =
+                along == Axis.Z ? (course.FrontStart.Y, course.FrontEnd.Y) : (course.FrontStart.X, course.FrontEnd.X);
+            var middle = (from + to) / 2;
+            return recesses.Exists(recess =>
+                _piece.Grid.ToUnits(recess.Min[along]) < middle && middle < _piece.Grid.ToUnits(recess.Max[along])
+            );
+        }
+        if (steps.Exists(step => !IsAtHinge(step)))
+            steps.RemoveAll(IsAtHinge);
     }
 
     private IEnumerable<int> PartsOf(Front front)
@@ -142,6 +186,13 @@ internal sealed class FrontGaps
     {
         var own = PartsOf(front).ToHashSet();
         var (near, far) = (own.Min(part => _depthOfPart[part].Near), own.Max(part => _depthOfPart[part].Far));
+        // Before the carcase only what stands as far out counts: behind a lip is the frame that it laps over.
+        var middle = (near + far) / 2;
+        // A leaf in a track has its gap at the sides of its opening; floor and ceiling it goes into.
+        var track =
+            front.Motion.IsSideways() && Opening(front) is { } opening
+                ? opening.Bounds.Left.Concat(opening.Bounds.Right).ToHashSet(StringComparer.Ordinal)
+                : null;
         var neighbours = new List<FrontFace>();
         var turn = _piece.Parts[own.First()].Turn;
         for (var part = 0; part < _piece.Parts.Count; part++)
@@ -152,7 +203,9 @@ internal sealed class FrontGaps
             if (_piece.Parts[part].Turn != turn)
                 continue;
             var depth = _depthOfPart[part];
-            if (depth.Near >= far || depth.Far <= near)
+            if (depth.Near >= (front.Hang == Hang.Inset ? far : middle) || depth.Far <= near)
+                continue;
+            if (track is not null && !track.Contains(_piece.Parts[part].Id))
                 continue;
             foreach (var face in _facesOfPart[part])
             {

@@ -50,9 +50,7 @@ internal sealed class GapLabels(
     public IEnumerable<GapTag> Tags(FrontGap gap, double width, double height, bool mayLeaveFront = false)
     {
         var front = view.ToPaper(bounds[gap.Front.Group]);
-        var isHingeEdge =
-            (gap.Front.Motion == FrontMotion.TurnsOnLeftEdge && gap.Side == Direction.Left)
-            || (gap.Front.Motion == FrontMotion.TurnsOnRightEdge && gap.Side == Direction.Right);
+        var isHingeEdge = gap.Front.Motion.TurnsOn() == gap.Side;
         foreach (var inside in (bool[])[true, false])
         {
             foreach (var spot in isHingeEdge ? SpotsOffMiddle : Spots)

@@ -6,8 +6,7 @@ namespace Dryfit.Casework.Tests.Carcases;
 /// <summary>Runs round a corner: a blind corner carcase, the return before it, the filler between.</summary>
 public sealed class CornerTests
 {
-    private const string Corner =
-        """
+    private const string Corner = """
         corner: { size: [1000, 700, 500], blind: { right: 580 }, shelves: { adjustable: 1 }, front: { doors: slab } }
         return: { returns from: corner, gap: 60, filler: , size: [600, 700, 500], front: { doors: slab } }
         """;
@@ -89,9 +88,7 @@ public sealed class CornerTests
     public void Filler_in_a_straight_run_is_screwed_to_both_sides()
     {
         var piece = Built.From(
-            Metric(
-                "one: { size: [600, 700, 500] }\ntwo: { right of: one, gap: 30, filler: , size: [600, 700, 500] }"
-            )
+            Metric("one: { size: [600, 700, 500] }\ntwo: { right of: one, gap: 30, filler: , size: [600, 700, 500] }")
         );
         piece.MustBeSound();
         piece.Measures("two left filler", "700 x 30 x 18");
@@ -100,11 +97,26 @@ public sealed class CornerTests
     }
 
     [Theory]
-    [InlineData("box: { size: [600, 700, 500], filler: }", "A filler closes the gap to the carcase beside, and there is none.")]
-    [InlineData("box: { size: [600, 700, 500], blind: { right: 15 } }", "The blind end takes all of the front, or nothing of it.")]
-    [InlineData("box: { size: [600, 700, 500], blind: { right: 600 } }", "The blind end takes all of the front, or nothing of it.")]
-    [InlineData("box: { size: [600, 700, 500], blind: { right: 200, left: 200 } }", "A carcase stands blind at one end, not at both.")]
-    [InlineData("box: { size: [600, 700, 500], blind: { material: body } }", "How much of the front is blind is missing.")]
+    [InlineData(
+        "box: { size: [600, 700, 500], filler: }",
+        "A filler closes the gap to the carcase beside, and there is none."
+    )]
+    [InlineData(
+        "box: { size: [600, 700, 500], blind: { right: 15 } }",
+        "The blind end takes all of the front, or nothing of it."
+    )]
+    [InlineData(
+        "box: { size: [600, 700, 500], blind: { right: 600 } }",
+        "The blind end takes all of the front, or nothing of it."
+    )]
+    [InlineData(
+        "box: { size: [600, 700, 500], blind: { right: 200, left: 200 } }",
+        "A carcase stands blind at one end, not at both."
+    )]
+    [InlineData(
+        "box: { size: [600, 700, 500], blind: { material: body } }",
+        "How much of the front is blind is missing."
+    )]
     [InlineData(
         "box: { size: [900, 700, 500], blind: { right: 400 }, front: { rows: [drawer] } }",
         "A drawer beside a blind end has nothing to run on: the side is far behind the panel."

@@ -33,7 +33,10 @@ public sealed class SectionTests
             Metric("one: { size: [600, 900, 500] }\ntwo: { right of: one, bolted: yes, size: [400, 900, 500] }")
         );
         piece.MustBeSound();
-        Assert.Single(piece.Joints, j => j is { Kind: JointKind.Bolted, Receives: "one/right-side", Enters: "two/left-side" });
+        Assert.Single(
+            piece.Joints,
+            j => j is { Kind: JointKind.Bolted, Receives: "one/right-side", Enters: "two/left-side" }
+        );
         Assert.DoesNotContain(piece.Joints, j => j is { Kind: JointKind.Screwed, Receives: "one/right-side" });
     }
 
@@ -66,7 +69,9 @@ public sealed class SectionTests
     public void Wall_carcase_hangs_on_rails_behind_its_back()
     {
         var piece = Built.From(
-            Metric("low: { size: [600, 900, 500] }\nhigh: { above: low, hangs on: { rails: 80 }, size: [600, 700, 300] }")
+            Metric(
+                "low: { size: [600, 900, 500] }\nhigh: { above: low, hangs on: { rails: 80 }, size: [600, 700, 300] }"
+            )
         );
         piece.MustBeSound();
         // House rule: 460 over what is below. The rail lies between the sides, under the top, flush with the rear edges.

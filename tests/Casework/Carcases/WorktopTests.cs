@@ -11,8 +11,7 @@ public sealed class WorktopTests
     private const string Run =
         "one: { size: [600, 700, 500] }\ntwo: { size: [800, 700, 500], front: { doors: slab pair } }\n";
 
-    private const string Corner =
-        """
+    private const string Corner = """
         one: { size: [800, 700, 500] }
         corner: { size: [1000, 700, 500], blind: { right: 580 } }
         return: { returns from: corner, gap: 60, size: [600, 700, 500] }
@@ -104,11 +103,10 @@ public sealed class WorktopTests
         // On to the wall behind the corner: 500 and the gap of 60 before the return's own 600.
         piece.Measures("short top", "1160 x 530 x 40");
         // Each loses a triangle: as long as the other is wide, across its own width; and what the bolts take.
-        foreach (var (name, length, width, run) in (ReadOnlySpan<(string, int, int, int)>)
-            [
-                ("long top", 1800, 520, 530),
-                ("short top", 1160, 530, 520),
-            ])
+        foreach (
+            var (name, length, width, run) in (ReadOnlySpan<(string, int, int, int)>)
+                [("long top", 1800, 520, 530), ("short top", 1160, 530, 520)]
+        )
         {
             var mitred = ((length * width) - (run * width / 2)) * 40;
             Assert.InRange(piece.VolumeMm3(piece.Part(name)), mitred - 120_000, mitred - 60_000);
@@ -134,14 +132,35 @@ public sealed class WorktopTests
     }
 
     [Theory]
-    [InlineData("{ over: [one, two], joints: [1500] }", "The joints of the worktop do not lie one after the other within its length.")]
-    [InlineData("{ over: [one, two], joints: [600, 500] }", "The joints of the worktop do not lie one after the other within its length.")]
-    [InlineData("{ over: [one], cut outs: { hob: { over: two, size: [300, 300] } } }", "The worktop does not lie on the two.")]
+    [InlineData(
+        "{ over: [one, two], joints: [1500] }",
+        "The joints of the worktop do not lie one after the other within its length."
+    )]
+    [InlineData(
+        "{ over: [one, two], joints: [600, 500] }",
+        "The joints of the worktop do not lie one after the other within its length."
+    )]
+    [InlineData(
+        "{ over: [one], cut outs: { hob: { over: two, size: [300, 300] } } }",
+        "The worktop does not lie on the two."
+    )]
     [InlineData("{ over: [one], cut outs: { hob: { size: [300, 300] } } }", "Where the hob cut-out lies is missing.")]
-    [InlineData("{ over: [one], cut outs: { hob: { over: one, from left: 9, size: [300, 300] } } }", "The hob cut-out lies over a carcase or so far from the left.")]
-    [InlineData("{ over: [one], cut outs: { hob: { over: one, size: [700, 300] } } }", "The hob cut-out does not lie within one length of the worktop.")]
-    [InlineData("{ over: [one, two], joints: [300], cut outs: { hob: { over: one, size: [300, 300] } } }", "The hob cut-out does not lie within one length of the worktop.")]
-    [InlineData("{ over: [one], cut outs: { hob: { over: one, size: [300, 300], corners: 200 } } }", "The corners of the hob cut-out are rounder than it is wide.")]
+    [InlineData(
+        "{ over: [one], cut outs: { hob: { over: one, from left: 9, size: [300, 300] } } }",
+        "The hob cut-out lies over a carcase or so far from the left."
+    )]
+    [InlineData(
+        "{ over: [one], cut outs: { hob: { over: one, size: [700, 300] } } }",
+        "The hob cut-out does not lie within one length of the worktop."
+    )]
+    [InlineData(
+        "{ over: [one, two], joints: [300], cut outs: { hob: { over: one, size: [300, 300] } } }",
+        "The hob cut-out does not lie within one length of the worktop."
+    )]
+    [InlineData(
+        "{ over: [one], cut outs: { hob: { over: one, size: [300, 300], corners: 200 } } }",
+        "The corners of the hob cut-out are rounder than it is wide."
+    )]
     public void What_cannot_be_is_told(string worktop, string message) =>
         Assert.EndsWith(
             message,
@@ -150,7 +169,10 @@ public sealed class WorktopTests
         );
 
     [Theory]
-    [InlineData("one: { size: [600, 700, 500] }\ntwo: { size: [800, 720, 500] }\n", "The two is not as high as the one.")]
+    [InlineData(
+        "one: { size: [600, 700, 500] }\ntwo: { size: [800, 720, 500] }\n",
+        "The two is not as high as the one."
+    )]
     [InlineData(
         "one: { size: [600, 700, 500] }\ntwo: { size: [800, 700, 500], turned: { left: 30 } }\n",
         "The two stands at an angle to the one: one worktop does not lie on both."

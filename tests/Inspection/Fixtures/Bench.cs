@@ -73,6 +73,15 @@ internal sealed class Bench
     public void Fit(string kind, params string[] ties) =>
         _hardware.Add(new($"fitting-{_hardware.Count + 1}", kind, ties, default));
 
+    /// <summary>A knob on the front of a part.</summary>
+    public void Knob(string part, decimal x, decimal y, decimal z, decimal diameter) =>
+        _hardware.Add(
+            new($"fitting-{_hardware.Count + 1}", "knob", [part], new(Mm(x), Mm(y), Mm(z)))
+            {
+                Handle = new(Axis.X, Mm(diameter), Mm(diameter), Mm(25)),
+            }
+        );
+
     public void Unfit(string kind) => _hardware.RemoveAll(hardware => hardware.Kind == kind);
 
     public void Add(Opening opening) => _openings.Add(opening);

@@ -163,6 +163,19 @@ public class Cut_list
         Assert.Contains("<strong>Glass.</strong>", page, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("float glass", 0, true)]
+    [InlineData("float glass", 900, false)]
+    [InlineData("toughened glass", 0, false)]
+    public void Plain_glass_low_enough_to_fall_against_is_named(string glass, int height, bool isNamed)
+    {
+        var stuff = Sketch.Glass with { Stuff = glass };
+        var sketch = new Sketch()
+            .Board("foot", Role.Plinth, (0, 0, 0), (500, 20, 20))
+            .Board("pane", Role.Glass, (0, 0, height), (500, 3, height + 400), stuff);
+        Assert.Equal(isNamed, Write(sketch.Build()).Contains("someone could fall against", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Hardware_is_counted_by_kind()
     {

@@ -11,6 +11,8 @@ public static class AllRules
         .. FaceFrameRules.All,
         .. DoorRules.All,
         .. PlasticRules.All,
+        .. SlidingRules.All,
+        .. HandleRules.All,
         .. HingeRules.All,
         .. ButtHingeRules.All,
         .. PullRules.All,

@@ -122,6 +122,27 @@ public static class DoorRules
             "Height of the step between the bevel and the field of a raised panel.",
             Rule.Practice
         );
+    public static Rule MeetingRebate { get; } =
+        new(
+            Section,
+            "meeting rebate",
+            "3/8\"",
+            "10 mm",
+            "How far the doors of a pair lap over each other where they meet in a rebate.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule MeetingRoom { get; } =
+        new(
+            Section,
+            "meeting room",
+            "1/32\"",
+            "0.5 mm",
+            "Room between the two in such a rebate, front to back.",
+            Rule.Practice
+        );
 
     internal static IReadOnlyList<Rule> All { get; } =
     [
@@ -138,5 +159,7 @@ public static class DoorRules
         BarRabbet,
         RaiseBevel,
         RaiseFillet,
+        MeetingRebate,
+        MeetingRoom,
     ];
 }

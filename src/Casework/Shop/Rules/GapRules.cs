@@ -48,6 +48,16 @@ public static class GapRules
             Rule.Practice
         );
 
+    public static Rule LipOverlay { get; } =
+        new(
+            Section,
+            "lip overlay",
+            "1/4\"",
+            "6 mm",
+            "How far the lip of a rebated front laps over the edge of its opening.",
+            "a lip of 3/8 in with its gap: common practice"
+        );
+
     internal static IReadOnlyList<Rule> All { get; } =
-    [InsetGap, PairGap, StackGap, OverlayGap, FrameOverlay, BumperGap];
+    [InsetGap, PairGap, StackGap, OverlayGap, FrameOverlay, BumperGap, LipOverlay];
 }
