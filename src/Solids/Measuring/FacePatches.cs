@@ -28,14 +28,14 @@ internal static class FacePatches
 
     public static int[] TriangleArray(this Solid solid) => solid.Triangles as int[] ?? [.. solid.Triangles];
 
-    // Neighbouring facets of one round are one patch; surface 0 is the flat.
+    // Neighbouring facets of one round are one patch; surface 0 is the flat, and a lone bore has all its facets in one row.
     private static void AddWalls(Solid solid, ReadOnlySpan<FaceRow> rows, List<FacePatch> patches)
     {
         for (var f = 0; f < rows.Length; )
         {
             ref readonly var first = ref rows[f];
             var count = first.TriangleCount;
-            for (f++; f < rows.Length && first.Surface != 0 && rows[f].Surface == first.Surface; f++)
+            for (f++; f < rows.Length && first.Surface > 0 && rows[f].Surface == first.Surface; f++)
             {
                 count += rows[f].TriangleCount;
             }

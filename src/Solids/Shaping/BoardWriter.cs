@@ -118,7 +118,7 @@ internal sealed class BoardWriter(PointTable points)
         {
             Vertices = vertices,
             Triangles = Triangles.Span.ToArray(),
-            Faces = table.ToList(),
+            Faces = table.ToList(cuts),
             Volume = mass.Volume,
             Area = mass.Area,
             Centroid = mass.Centroid,

@@ -24,6 +24,9 @@ internal static class BoreOutline
         return corners;
     }
 
+    /// <summary>The true surface of its wall.</summary>
+    public static CylinderSurface Wall(this BoreCut bore) => new(bore.Frame.Origin, bore.Frame.W, bore.Radius);
+
     // The cosine of i / count of a turn: the same to the last bit at all mirrored places, and exact where it is 0, 1/2 or 1.
     private static double Cosine(int i, int count)
     {

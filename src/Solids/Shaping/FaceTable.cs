@@ -6,9 +6,12 @@ namespace Dryfit.Solids.Shaping;
 internal sealed class FaceTable
 {
     private readonly Store<Vec3> normals = new();
+    private static readonly Surface[] OnlyFlat = [PlaneSurface.Instance];
+
     private readonly List<Surface> surfaces = [];
     private LoneBore known;
     private int knownNormals;
+    private int count;
 
     public Store<FaceRow> Rows { get; } = new();
 
@@ -19,10 +22,13 @@ internal sealed class FaceTable
         surfaces.Clear();
         surfaces.Add(PlaneSurface.Instance);
         knownNormals = -1;
+        count = 0;
     }
 
     /// <summary>Adds a face of its own normal; surface 0 is the flat.</summary>
-    public void Add(int cut, int side, int surface, Vec3 normal, int firstTriangle, int triangleCount) =>
+    public void Add(int cut, int side, int surface, Vec3 normal, int firstTriangle, int triangleCount)
+    {
+        count++;
         Rows.Add(
             new()
             {
@@ -30,30 +36,29 @@ internal sealed class FaceTable
                 Side = side,
                 Surface = surface,
                 Normal = normals.Add(normal),
+                Facets = 1,
                 FirstTriangle = firstTriangle,
                 TriangleCount = triangleCount,
             }
         );
+    }
 
     /// <summary>Adds the walls of a lone bore, two triangles each; bores that look alike share their normals.</summary>
     public void AddWalls(in LoneBore bore, int firstTriangle)
     {
-        var frame = bore.Bore.Frame;
-        surfaces.Add(new CylinderSurface(frame.Origin, frame.W, bore.Bore.Radius));
-        var normal = NormalsOf(in bore);
-        var walls = Rows.Extend(bore.Segments);
-        for (var i = 0; i < walls.Length; i++)
-        {
-            walls[i] = new()
+        count += bore.Segments;
+        Rows.Add(
+            new()
             {
                 Cut = bore.Cut,
                 Side = -1,
-                Surface = surfaces.Count - 1,
-                Normal = normal + i,
-                FirstTriangle = firstTriangle + (2 * i),
-                TriangleCount = 2,
-            };
-        }
+                Surface = FaceRow.OfBore,
+                Normal = NormalsOf(in bore),
+                Facets = bore.Segments,
+                FirstTriangle = firstTriangle,
+                TriangleCount = 2 * bore.Segments,
+            }
+        );
     }
 
     public int NumberOf(Surface surface)
@@ -68,7 +73,8 @@ internal sealed class FaceTable
         return number;
     }
 
-    public FaceList ToList() => new(Rows.Span.ToArray(), normals.Span.ToArray(), [.. surfaces]);
+    public FaceList ToList(IReadOnlyList<Cut> cuts) =>
+        new(Rows.Span.ToArray(), normals.Span.ToArray(), surfaces.Count == 1 ? OnlyFlat : [.. surfaces], cuts, count);
 
     private int NormalsOf(in LoneBore bore)
     {

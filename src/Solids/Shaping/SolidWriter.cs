@@ -41,7 +41,7 @@ internal sealed class SolidWriter(
         {
             Vertices = vertices,
             Triangles = triangles.Span.ToArray(),
-            Faces = table.ToList(),
+            Faces = table.ToList(cuts),
             Volume = mass.Volume,
             Area = mass.Area,
             Centroid = mass.Centroid,
@@ -156,7 +156,7 @@ internal sealed class SolidWriter(
         switch (cuts[cut])
         {
             case BoreCut bore when Math.Abs(Vec3.Dot(normal, bore.Frame.W)) < 0.5:
-                return (-1, table.NumberOf(new CylinderSurface(bore.Frame.Origin, bore.Frame.W, bore.Radius)));
+                return (-1, table.NumberOf(bore.Wall()));
             case PrismCut prism when Walls.ChordAt(prism, point, normal) is var chord and >= 0:
                 var side = prism.Outline.SideOf(chord);
                 return (side, Walls.SurfaceOf(prism, side) is { } round ? table.NumberOf(round) : 0);
