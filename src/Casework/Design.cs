@@ -1,6 +1,7 @@
 using Dryfit.Casework.Boards;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Room;
 using Dryfit.Casework.Words;
 using Dryfit.Casework.Worktops;
 using Dryfit.Findings;
@@ -67,10 +68,12 @@ public static class Design
         var cut = sections.Cut();
         var materials = sections.Materials();
         var families = new Families(rules, recipe["hardware"] as Mapping);
-        var piece = new PieceBuilder(scope, rules, materials, cut) { Families = families };
+        var spaces = RoomWord.Read(recipe, scope);
+        var piece = new PieceBuilder(scope, rules, materials, cut) { Families = families, Spaces = spaces };
         var bodies = new Bodies(piece, measured, recipe);
         measured.Know([.. bodies.All.Select(b => b.Name)]);
         bodies.DefineNames();
+        RoomWord.DefineNames(scope, spaces);
         scope.WorkOutAll();
         Binding.CheckFormulas(recipe, RecipeWord.Shape, scope);
         if (scope.Errors.Count + rules.Errors.Count > 0)
@@ -80,7 +83,11 @@ public static class Design
         if (!cut.IsEmpty)
         {
             // The maker's phrases are read against the names of the piece as reckoned.
-            var reckoned = new PieceBuilder(scope, rules, materials, new AsCut()) { Families = families };
+            var reckoned = new PieceBuilder(scope, rules, materials, new AsCut())
+            {
+                Families = families,
+                Spaces = spaces,
+            };
             Construct(reckoned, recipe, bodies, boards, measured);
             cut.Know([.. NamesOf(reckoned)]);
         }
@@ -115,6 +122,7 @@ public static class Design
                 Openings = piece.Openings,
                 Fronts = piece.Fronts,
                 Loads = piece.Loads,
+                Room = [.. spaces.Values.SelectMany(space => RoomSolids.Of(space, grid))],
                 Finishes = finishes.Schemes,
                 Accepted = sections.Accepted(),
             },

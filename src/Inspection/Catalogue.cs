@@ -22,6 +22,7 @@ public static class Catalogue
         new JointMeets(),
         new CutOuts(),
         new Connected(),
+        new MeetsRoom(),
         new RackLoads(),
         new PartWhole(),
         new PartTouchesItself(),

@@ -1,3 +1,4 @@
+using Dryfit.Casework.Room;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -45,6 +46,10 @@ internal sealed class PieceBuilder
 
     /// <summary>Which hardware is meant where it is asked for.</summary>
     public Families Families { get; init; }
+
+    /// <summary>The spaces between walls that the room has.</summary>
+    public IReadOnlyDictionary<string, WallSpace> Spaces { get; init; } =
+        new Dictionary<string, WallSpace>(StringComparer.Ordinal);
 
     public IReadOnlyList<GroupDraft> Groups => _groups;
 

@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Hanging;
+using Dryfit.Casework.Room;
 using Dryfit.Casework.Words;
 using Dryfit.Measure;
 
@@ -27,6 +28,8 @@ internal static class CarcaseMaker
         if (plan.Top is not null)
             TopMaker.Make(piece, plan, plan.Top, box);
         StandUp(piece, plan, box);
+        if (plan.Scribes is not null)
+            new Scribes(piece, plan, box, plan.Scribes).Make();
     }
 
     private static void StandUp(PieceBuilder piece, CarcasePlan plan, Box box)

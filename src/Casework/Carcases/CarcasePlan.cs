@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Hanging;
+using Dryfit.Casework.Room;
 using Dryfit.Casework.Shelving;
 using Dryfit.Findings;
 using Dryfit.Parameters;
@@ -66,6 +67,9 @@ internal sealed record CarcasePlan
 
     /// <summary>The strip that closes the gap to its neighbour; null for none.</summary>
     public FillerPlan? Filler { get; init; }
+
+    /// <summary>The strips that close it against walls and floor; null for none.</summary>
+    public ScribePlan? Scribes { get; init; }
 
     /// <summary>What the recipe says of the front; null where it is open.</summary>
     public required Mapping? Front { get; init; }

@@ -57,6 +57,9 @@ public enum CutKind
     /// <summary>A shape sawn out of a board: the curve of a bracket.</summary>
     SawnShape,
 
+    /// <summary>An edge sawn to the line of a wall or a floor.</summary>
+    Scribe,
+
     /// <summary>What is turned off a square blank on the lathe.</summary>
     Turning,
 

@@ -34,6 +34,9 @@ public sealed record Piece
     /// <summary>What racks are made to hold.</summary>
     public IReadOnlyList<Load> Loads { get; init; } = [];
 
+    /// <summary>What of the room stays where it is, and the piece must be clear of.</summary>
+    public IReadOnlyList<RoomThing> Room { get; init; } = [];
+
     /// <summary>The named finish schemes, in the recipe's order.</summary>
     public required IReadOnlyList<FinishScheme> Finishes { get; init; }
 

@@ -1,6 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Hanging;
+using Dryfit.Casework.Room;
 using Dryfit.Casework.Shelving;
 using Dryfit.Findings;
 using Dryfit.Parameters;
@@ -56,6 +57,18 @@ internal static class CarcaseWord
                         FillerWord.Shape,
                         "A strip that closes the gap to the carcase it stands beside, flush with its own front: of the material of its fronts, or of another.",
                         Default: "none: the gap stays open"
+                    ),
+                    new(
+                        "scribes",
+                        ScribesWord.Shape,
+                        "Strips at both walls of the space it stands in, sawn along what was measured: of the material of its fronts, or of another.",
+                        Default: "none: the gaps stay open"
+                    ),
+                    new(
+                        "floor scribe",
+                        ScribesWord.Shape,
+                        "A strip before its plinth or toe board, from wall to wall and down to the floor as measured.",
+                        Default: "none"
                     ),
                     new(
                         "fronts",
@@ -153,6 +166,7 @@ internal static class CarcaseWord
             Fronts = fronts,
             Hangs = hangs,
             Blind = BlindWord.Read(fields, piece, material),
+            Scribes = ScribesWord.Read(fields, piece, fronts),
             Filler = FillerWord.Read(fields, piece, body, fronts),
         };
     }

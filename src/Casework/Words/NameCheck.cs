@@ -13,6 +13,7 @@ internal static class NameCheck
         var known = new Dictionary<string, List<string>>(StringComparer.Ordinal)
         {
             ["material"] = Keys(recipe, "materials"),
+            ["space between walls"] = Keys(recipe, "room"),
             ["carcase"] = [.. Keys(recipe, "carcases"), .. Keys(recipe, "kept")],
         };
         foreach (var (of, kinds) in HardwareWord.Named)

@@ -1,3 +1,4 @@
+using Dryfit.Casework.Room;
 using Dryfit.Recipe;
 
 namespace Dryfit.Casework.Words;
@@ -33,17 +34,18 @@ internal static class OverruleWords
     public static RecordShape Measured { get; } =
         new(
             "as measured",
-            "What was measured of an opening or a carcase: parts that are not yet cut are sized from it.",
+            "What was measured of an opening, a carcase or a space between walls: parts that are not yet cut are sized from it. Width and height are for openings and carcases; widths, left wall and floor for a space of the `room`.",
             "as measured:\n  upper left bay opening: { width: [15 1/8, 15] }\n",
             () =>
                 [
                     new("width", OneOrTwo, "One number, or two: at the bottom and at the top."),
                     new("height", OneOrTwo, "One number, or two: at the left and at the right."),
-                    new("depth", new LengthShape(LengthSign.AboveZero), "Of a carcase."),
+                    new("depth", new LengthShape(LengthSign.AboveZero), "Of a carcase, or of a space between walls."),
+                    .. RoomWord.Measurements.Where(field => field.Key != "depth"),
                 ]
         );
 
     public static NamedShape CutShape { get; } = new(Cut, "part or unit");
 
-    public static NamedShape MeasuredShape { get; } = new(Measured, "opening or carcase");
+    public static NamedShape MeasuredShape { get; } = new(Measured, "opening, carcase or space");
 }

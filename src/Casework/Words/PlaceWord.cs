@@ -14,7 +14,7 @@ internal static class PlaceWord
 {
     private static readonly ChoiceShape Across = new("centred", "left", "right");
 
-    private static readonly string[] Keys = ["on", "above", "right of", "left of", "returns from", "at"];
+    private static readonly string[] Keys = ["on", "above", "right of", "left of", "returns from", "between", "at"];
 
     /// <summary>Whether the recipe says where a body stands.</summary>
     public static bool SaysWhere(Fields fields) => Keys.Any(fields.Has);
@@ -29,6 +29,11 @@ internal static class PlaceWord
             "returns from",
             new NameShape("carcase"),
             "The carcase in a corner that it stands square before, as the return of an L: its back is flush with the end of that one, its own end against its front."
+        ),
+        new(
+            "between",
+            new NameShape("space between walls"),
+            "The space of the room it stands in: in the middle of where the walls leave room, its front in the mouth, on the highest place of the floor."
         ),
         new(
             "at",
@@ -91,6 +96,11 @@ internal static class PlaceWord
         {
             var at = fields.List("at").OfType<Scalar>().Select(s => piece.Scope.Length(s, "at").Length).ToList();
             return new(new(at[0], at[1], at[2]), null, null, null);
+        }
+        if (key == "between")
+        {
+            var (left, right) = piece.Spaces[fields.Text(key)!].Tightest(size.Height);
+            return new(new((left + right - size.Width) / 2, Length.Zero, Length.Zero), null, null, null);
         }
         if (key == "" && before is null)
             return new(default, null, null, null);

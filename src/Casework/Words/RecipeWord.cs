@@ -1,4 +1,5 @@
 using Dryfit.Casework.Boards;
+using Dryfit.Casework.Room;
 using Dryfit.Casework.Worktops;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -53,6 +54,7 @@ public static class RecipeWord
                         "Sizes and numbers with names, for formulas and for trying out."
                     ),
                     new("materials", MaterialWord.Shape, "What it is made of.", Required: true),
+                    new("room", RoomWord.Shape, "The spaces between walls that it must go into."),
                     new("carcases", CarcaseWord.Shape, "The boxes it is made of."),
                     new(
                         "hardware",

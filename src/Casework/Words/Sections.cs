@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -30,8 +31,10 @@ internal sealed class Sections(Mapping recipe, Scope scope)
     public AsMeasured Measured()
     {
         var measured = new AsMeasured();
-        foreach (var entry in Entries("as measured"))
+        var spaces = Entries("room").Select(entry => entry.Key).ToHashSet(StringComparer.Ordinal);
+        foreach (var entry in Entries("as measured").Where(entry => !spaces.Contains(entry.Key)))
         {
+            RefuseReadings((Mapping)entry.Value, entry.Key);
             var fields = new Fields((Mapping)entry.Value, scope);
             var (width, widthAtTop) = OneOrTwo(fields, "width");
             var (height, heightAtRight) = OneOrTwo(fields, "height");
@@ -48,6 +51,21 @@ internal sealed class Sections(Mapping recipe, Scope scope)
             );
         }
         return measured;
+    }
+
+    private static void RefuseReadings(Mapping said, string name)
+    {
+        foreach (var key in (string[])["widths", "left wall", "floor"])
+        {
+            if (said[key] is { } readings)
+                throw new CannotBuildException(
+                    new InputError(
+                        $"The room has no space called '{name}' that readings of walls and floor belong to.",
+                        readings.Place,
+                        "the name of a space under room:, or width and height of an opening"
+                    )
+                );
+        }
     }
 
     public FinishPlan Finishes() =>

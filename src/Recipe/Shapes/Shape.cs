@@ -76,7 +76,9 @@ public sealed record RecordShape(string Name, string Doc, string Example, Func<I
 {
     private IReadOnlyList<Field>? _fields;
 
-    public IReadOnlyList<Field> Fields => _fields ??= ReadFields();
+    /// <summary>Read once, however many ask at the same time: words are known by identity.</summary>
+    public IReadOnlyList<Field> Fields =>
+        _fields ?? Interlocked.CompareExchange(ref _fields, ReadFields(), null) ?? _fields;
 
     public bool Equals(RecordShape? other) => ReferenceEquals(this, other);
 

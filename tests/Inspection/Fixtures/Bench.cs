@@ -20,6 +20,7 @@ internal sealed class Bench
     private readonly List<Opening> _openings = [];
     private readonly List<Front> _fronts = [];
     private readonly List<Load> _loads = [];
+    private readonly List<RoomThing> _room = [];
     private readonly List<AcceptedFinding> _accepted = [];
 
     public Bench() => Group("piece", GroupKind.Piece, null);
@@ -44,6 +45,15 @@ internal sealed class Bench
     }
 
     public void Add(Load load) => _loads.Add(load);
+
+    /// <summary>Something of the room that fills a box.</summary>
+    public void AddRoom(string name, Extent extent, bool isUnderfoot = false)
+    {
+        var grid = new Grid(640);
+        var (low, high) = (grid.ToUnits(extent.Min), grid.ToUnits(extent.Max));
+        var solid = SolidBuilder.Build(high - low, []);
+        _room.Add(new(name, new(solid, new(low, new(1, 0, 0), new(0, 1, 0), new(0, 0, 1))), isUnderfoot, Line(800)));
+    }
 
     public void Change(string id, Func<Board, Board> change)
     {
@@ -119,6 +129,7 @@ internal sealed class Bench
             Openings = _openings,
             Fronts = _fronts,
             Loads = _loads,
+            Room = _room,
             Finishes = [],
             Accepted = _accepted,
         };

@@ -23,6 +23,7 @@ public static class AllRules
         .. ShelfRules.All,
         .. RackRules.All,
         .. LightRules.All,
+        .. RoomRules.All,
         .. StandRules.All,
         .. CarcaseRules.All,
         .. HangRules.All,
