@@ -49,6 +49,9 @@ internal sealed record DoorPlan
     /// <summary>Middle rails, muntins and bars.</summary>
     public required Division Division { get; init; }
 
+    /// <summary>The arch of the top rail; null where it is straight.</summary>
+    public required ArchedRail? Arch { get; init; }
+
     /// <summary>How panels are raised; null for flat ones.</summary>
     public required RaisedPanel? Raised { get; init; }
 
@@ -90,6 +93,8 @@ internal sealed record DoorPlan
         if (opens == Opens.Sliding && fit.Hang != Hang.Inset)
             throw NoRoom.Of("Sliding doors run within their opening.", value.Place, "no `hang`, or `inset`");
         var rail = said?.LengthOrNull("rails", "rail") ?? piece.Shop.Length(DoorRules.DoorRail, "rail");
+        var division = Division.Read(piece, said, kind);
+        var raised = RaisedPanel.Read(piece, said, spoken[4], kind, value.Place);
         return new DoorPlan
         {
             Kind = kind,
@@ -110,8 +115,9 @@ internal sealed record DoorPlan
                 DoorKind.Glazed => materials.Named("glass", "panes", "glass") ?? throw NoGlass(value.Place),
                 _ => material,
             },
-            Division = Division.Read(piece, said, kind),
-            Raised = RaisedPanel.Read(piece, said, spoken[4], kind, value.Place),
+            Division = division,
+            Raised = raised,
+            Arch = ArchedRail.Read(said, kind, division, raised, value.Place),
             IsCaptive = kind == DoorKind.Glazed && said?.Text("panes held by") == "groove",
             Hinges = said is not null && said.Has("hinges") ? said.Count("hinges") : null,
             Hinge = piece.Families.Hinge(

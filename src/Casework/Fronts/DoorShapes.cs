@@ -118,6 +118,7 @@ internal static class DoorShapes
                         "Material of the panel of a framed door.",
                         Default: "the material called `panels`, else that of the door"
                     ),
+                    FrameShapes.Arch,
                     .. FrameShapes.Divisions,
                     FrameShapes.Raised,
                     FrameShapes.HeldBy,

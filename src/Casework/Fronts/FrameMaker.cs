@@ -26,11 +26,21 @@ internal static class FrameMaker
         var heights = RowHeights.Of(leaf, insideHeight);
         var middle = plan.Division.Rails;
 
+        var arch = plan.Arch;
+        if (heights[^1].Length <= arch?.Rise.Length)
+            throw NoRoom.Of(
+                $"The arch of the {leaf.Group.Name} rises by all the height there is below it: {NoRoom.Show(heights[^1].Length)}.",
+                leaf.Source,
+                "a smaller rise"
+            );
+        // Said as wide as it is in the middle; sawn out of a board that is wider by the rise.
+        var topWidth = arch is null ? plan.TopRail : (plan.TopRail + arch.Rise).As("top rail at its shoulders");
+
         var height = leaf.Height.As("stile length");
         var across = (leaf.Width - leaf.LeftStile - leaf.RightStile + depth + depth).As("rail length");
         var left = SizesOf("left stile", Role.DoorStile, height, leaf.LeftStile);
         var right = SizesOf("right stile", Role.DoorStile, height, leaf.RightStile);
-        var top = SizesOf("top rail", Role.DoorRail, across, plan.TopRail);
+        var top = SizesOf("top rail", Role.DoorRail, across, topWidth);
         var bottom = SizesOf("bottom rail", Role.DoorRail, across, plan.BottomRail);
 
         var middles = heights
@@ -56,7 +66,7 @@ internal static class FrameMaker
 
         var leftStile = Stile("left stile", leaf.LeftStile, left, x);
         var rightStile = Stile("right stile", leaf.RightStile, right, innerRight);
-        var topRail = Rail("top rail", plan.TopRail, top, topZ - top.Width.Length);
+        var topRail = Rail("top rail", topWidth, top, topZ - top.Width.Length);
         var bottomRail = Rail("bottom rail", plan.BottomRail, bottom, leaf.BottomZ);
         var middleRails = new List<PartDraft>();
         var z = leaf.BottomZ + plan.BottomRail.Length;
@@ -69,7 +79,10 @@ internal static class FrameMaker
 
         Groove(leftStile, Direction.Right);
         Groove(rightStile, Direction.Left);
-        Groove(topRail, Direction.Down);
+        if (arch is null)
+            Groove(topRail, Direction.Down);
+        else
+            arch.Shape(topRail, groove, innerLeft, innerRight, isSquare: plan.Kind == DoorKind.Glazed);
         Groove(bottomRail, Direction.Up);
         foreach (var rail in middleRails)
         {
@@ -107,7 +120,7 @@ internal static class FrameMaker
                                 Left = new(leftStile, depth),
                                 Right = new(rightStile, depth),
                                 Below = new(levels[n], depth),
-                                Above = new(levels[n + 1], depth),
+                                Above = new(levels[n + 1], depth) { Rise = n + 1 == heights.Count ? arch?.Rise : null },
                                 Width = insideWidth,
                                 Height = height,
                             }

@@ -61,7 +61,9 @@ internal static class FramedDoor
             field.Centred(own.Width.Length, own.Length.Length, y),
             leaf.Source
         );
-        CutTongue(panel, leaf.Plan.Raised, depth, shoulders);
+        var arch = field.Above.Rise is null ? null : leaf.Plan.Arch;
+        CutTongue(panel, leaf.Plan.Raised, depth, shoulders, arch is null ? [Direction.Up] : []);
+        arch?.RoundPanel(panel, (field.Inside.Width / 2), depth.Length - along.Length, depth.Length, shoulders);
         foreach (var (member, into) in field.Around)
         {
             var play = into.Axis() == Axis.Z ? along.Length : across.Length;
@@ -98,13 +100,14 @@ internal static class FramedDoor
         PartDraft panel,
         RaisedPanel? raised,
         Figure depth,
-        (Length Front, Length Back) shoulders
+        (Length Front, Length Back) shoulders,
+        Direction[] above
     )
     {
         if (shoulders.Front + shoulders.Back <= Length.Zero)
             return;
         raised?.Cut(panel, depth.Length, shoulders.Front);
-        foreach (var edge in (ReadOnlySpan<Direction>)[Direction.Left, Direction.Right, Direction.Down, Direction.Up])
+        foreach (var edge in (Direction[])[Direction.Left, Direction.Right, Direction.Down, .. above])
         {
             var rim = panel.Extent.With(edge.Opposite(), panel.Extent.Side(edge) - (depth.Length * edge.Sign()));
             if (shoulders.Front > Length.Zero && raised is null)

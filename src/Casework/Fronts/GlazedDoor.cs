@@ -60,7 +60,9 @@ internal static class GlazedDoor
                 into.Axis() == Axis.X
                     ? (Axis.Z, inside.Min.Z - field.Below.Depth.Length, inside.Max.Z + field.Above.Depth.Length)
                     : (Axis.X, inside.Min.X - OverBar(field.Left), inside.Max.X + OverBar(field.Right));
-            EdgeGroove.Cut(member.Part, into.Opposite(), member.Depth.Length, lip, null, along);
+            // Behind the lip of an arch the rabbet is square.
+            var depth = member.Depth.Length + (member.Rise?.Length ?? Length.Zero);
+            EdgeGroove.Cut(member.Part, into.Opposite(), depth, lip, null, along);
         }
 
         // A rail ends at the stile, but runs on behind a bar, on which the pane lies.

@@ -7,7 +7,11 @@ namespace Dryfit.Casework.Fronts.Frames;
 /// <summary>A member of a door's frame as the panel or pane beside it sees it.</summary>
 /// <param name="Depth">Of its groove or rabbet, from its inner edge.</param>
 /// <param name="IsBar">A glazing bar: rabbeted from end to end, with a thin web between its panes.</param>
-internal sealed record FrameMember(PartDraft Part, Figure Depth, bool IsBar = false);
+internal sealed record FrameMember(PartDraft Part, Figure Depth, bool IsBar = false)
+{
+    /// <summary>How much higher its edge is in the middle, where it is arched; null where it is straight.</summary>
+    public Figure? Rise { get; init; }
+}
 
 /// <summary>One clear field of a door's frame, for one panel or pane, with the four members around it.</summary>
 internal sealed record FrameField
@@ -37,7 +41,11 @@ internal sealed record FrameField
     public Extent Inside =>
         new(
             new(Left.Part.Extent.Max.X, Left.Part.Extent.Min.Y, Below.Part.Extent.Max.Z),
-            new(Right.Part.Extent.Min.X, Left.Part.Extent.Max.Y, Above.Part.Extent.Min.Z)
+            new(
+                Right.Part.Extent.Min.X,
+                Left.Part.Extent.Max.Y,
+                Above.Part.Extent.Min.Z + (Above.Rise?.Length ?? Length.Zero)
+            )
         );
 
     /// <summary>The corner of something that lies in the middle between the bottoms of the grooves around.</summary>

@@ -49,6 +49,14 @@ internal static class FrameShapes
                 ]
         );
 
+    public static Field Arch { get; } =
+        new(
+            "arch",
+            Size,
+            "How much an arched top rail rises: its lower edge is part of a circle, so much higher in the middle than at the stiles. The top rail is as wide as said in the middle.",
+            Default: "none: a straight rail"
+        );
+
     public static IReadOnlyList<Field> Divisions { get; } =
     [
         new(
