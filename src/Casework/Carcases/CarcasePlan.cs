@@ -1,6 +1,8 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Feet;
 using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Room;
+using Dryfit.Casework.Shaping;
 using Dryfit.Casework.Shelving;
 using Dryfit.Findings;
 using Dryfit.Parameters;
@@ -101,7 +103,11 @@ internal enum BackSet
 internal sealed record BackPlan(Material Material, BackSet Set);
 
 /// <summary>A top that lies on the carcase, with its overhangs.</summary>
-internal sealed record TopPlan(Material Material, Figure Front, Figure Left, Figure Right, Figure Back);
+internal sealed record TopPlan(Material Material, Figure Front, Figure Left, Figure Right, Figure Back)
+{
+    /// <summary>The shape run along its edges; null: square.</summary>
+    public EdgePlan? Edge { get; init; }
+}
 
 /// <summary>What a carcase stands on.</summary>
 internal abstract record StandPlan
@@ -126,6 +132,9 @@ internal sealed record LegsPlan(
     bool AtRight
 ) : StandPlan
 {
+    /// <summary>What is done to the legs besides sawing them square; null for nothing.</summary>
+    public LegShape? Shape { get; init; }
+
     public override Figure? Lift => Height;
 }
 

@@ -47,6 +47,19 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
             End("left end rail", Direction.Left, envelope.Min.X + setback, l.Front, l.Rear);
         if (rightLegs is { } r)
             End("right end rail", Direction.Right, envelope.Max.X - setback - thickness, r.Front, r.Rear);
+        if (plan.Shape is { } shape)
+        {
+            foreach (
+                var (pair, inside) in (((Leg Front, Leg Rear)?, Direction)[])
+                    [(leftLegs, Direction.Right), (rightLegs, Direction.Left)]
+            )
+            {
+                if (pair is not { } legs)
+                    continue;
+                shape.Cut(legs.Front, inside, Direction.Back, railZ);
+                shape.Cut(legs.Rear, inside, Direction.Front, railZ);
+            }
+        }
         return [.. piece.Parts.Where(p => p.Group == group && p.Role == Role.Leg)];
 
         void Rail(string name, Direction shows, Length y, IReadOnlyList<PartDraft> from, IReadOnlyList<PartDraft> to)

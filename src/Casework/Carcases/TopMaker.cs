@@ -23,6 +23,7 @@ internal static class TopMaker
         );
         foreach (var part in box.Closing)
             Screws.Between(piece, part, board, Direction.Down, 4);
+        top.Edge?.Cut(board, Direction.Up);
         return board;
     }
 

@@ -37,25 +37,26 @@ internal sealed class ShelfBoard(
         var at = new Point(x, front + setback.Length, bay.Inside.Min.Z + height.Length);
         var lip = shelves.Lip?.Material.Thickness.As("lip");
         var nose = shelves.BetweenStiles ? Nose(bay, isLoose, letIn) : Stops(letIn, letIn);
-        var board = Panels
-            .Make(
-                piece,
-                shelves.Edging is null ? plan : plan with { Edging = shelves.Edging },
-                name,
-                Role.Shelf,
-                _material,
-                Lie.Of(Direction.Right, Direction.Up),
-                length.As("shelf length"),
-                (lip is null ? deep : deep - lip).As("shelf width"),
-                lip is null ? at : at.Moved(Direction.Back, lip.Length),
-                nose,
-                isFree: lip is null
-            )
-            .Panel;
+        var banded = Panels.Make(
+            piece,
+            shelves.Edging is null ? plan : plan with { Edging = shelves.Edging },
+            name,
+            Role.Shelf,
+            _material,
+            Lie.Of(Direction.Right, Direction.Up),
+            length.As("shelf length"),
+            (lip is null ? deep : deep - lip).As("shelf width"),
+            lip is null ? at : at.Moved(Direction.Back, lip.Length),
+            nose,
+            isFree: lip is null
+        );
+        var board = banded.Panel;
         if (frame is not null)
             Notch(bay, board, nose);
         if (shelves.Lip is not null)
-            AddLip(shelves.Lip, board, length, at, nose);
+            shelves.Edge?.Cut(AddLip(shelves.Lip, board, length, at, nose), Direction.Up);
+        else
+            shelves.Edge?.Cut(banded, Direction.Up, Free(board, nose));
         return board;
     }
 
@@ -130,7 +131,22 @@ internal sealed class ShelfBoard(
         return stops;
     }
 
-    private void AddLip(LipPlan lip, PartDraft board, Figure length, Point at, List<(Direction End, Figure By)> nose)
+    /// <summary>The stretch of the front edge that is seen: what is let in or stays behind a stile is left square.</summary>
+    private static (Length From, Length To) Free(PartDraft board, List<(Direction End, Figure By)> nose)
+    {
+        var (from, to) = (board.Extent.Min.X, board.Extent.Max.X);
+        foreach (var (end, by) in nose)
+            (from, to) = end == Direction.Left ? (from + by.Length, to) : (from, to - by.Length);
+        return (from, to);
+    }
+
+    private PartDraft AddLip(
+        LipPlan lip,
+        PartDraft board,
+        Figure length,
+        Point at,
+        List<(Direction End, Figure By)> nose
+    )
     {
         if (lip.Height.Length < board.Thickness.Length)
             throw new CannotBuildException(
@@ -159,6 +175,7 @@ internal sealed class ShelfBoard(
             shelves.Place
         );
         piece.Join(JointKind.Butt, board, strip, Direction.Back);
+        return strip;
     }
 
     private CannotBuildException Refused(string message, string wanted) =>

@@ -1,3 +1,4 @@
+using Dryfit.Casework.Shaping;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 
@@ -23,6 +24,9 @@ internal sealed record ShelvesPlan
 
     /// <summary>A strip along the front edge that stiffens; null for none.</summary>
     public LipPlan? Lip { get; init; }
+
+    /// <summary>The shape run along the front edges; null: square.</summary>
+    public EdgePlan? Edge { get; init; }
 
     /// <summary>How far they stay behind the front of the inside; null: by the house.</summary>
     public Figure? Setback { get; init; }

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Words;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -73,6 +74,12 @@ internal static class ShelvesWord
                     ),
                     new("lip", Lip, "A strip along the front edge that hides and stiffens it.", Default: "none"),
                     new(
+                        "edge",
+                        EdgeWord.Shape,
+                        "The shape run along their front edges, or along the lip.",
+                        Default: "square"
+                    ),
+                    new(
                         "setback",
                         new LengthShape(),
                         "How far they stay behind the front of the inside; more lets the light of a strip above reach down before them.",
@@ -126,6 +133,7 @@ internal static class ShelvesWord
                 : null,
             Edging = fields.Text("edging") is { } band ? piece.Materials.Get(band, fields.PlaceOf("edging")) : null,
             Lip = ReadLip(fields, piece),
+            Edge = EdgeWord.Read(fields, "edge", piece.Scope, Direction.Front),
             Setback = fields.LengthOrNull("setback"),
             Behind = fields.LengthOrNull("behind", "room behind"),
             BetweenStiles = fields.YesNo("between stiles"),

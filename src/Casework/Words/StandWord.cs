@@ -11,24 +11,6 @@ internal static class StandWord
 {
     private static readonly string[] Kinds = ["legs", "plinth", "toe space"];
 
-    public static RecordShape Legs { get; } =
-        new(
-            "legs",
-            "Legs made from a material: whole, or glued up of several plies.",
-            "legs: { of: posts, plies: 2 }",
-            () =>
-                [
-                    new("of", new NameShape("material"), "What they are made of.", Required: true),
-                    new("plies", new CountShape(1, 6), "How many thicknesses are glued together.", Default: "1"),
-                    new(
-                        "width",
-                        new LengthShape(LengthSign.AboveZero),
-                        "Across the front.",
-                        Default: "the width of the stock, or its thickness"
-                    ),
-                ]
-        );
-
     public static RecordShape Word { get; } =
         new(
             "stands on",
@@ -38,7 +20,7 @@ internal static class StandWord
                 [
                     new(
                         "legs",
-                        new EitherShape(new LengthShape(LengthSign.AboveZero), Legs),
+                        new EitherShape(new LengthShape(LengthSign.AboveZero), LegWords.Legs),
                         "Square legs of this thickness, or legs made from a material."
                     ),
                     new(
@@ -153,10 +135,10 @@ internal static class StandWord
             var square = fields.Length("legs", "leg width");
             return new LegsPlan(material, square, square, 1, material, rail, height, left, right);
         }
-        var stock = piece.Materials.Get(legs.Text("of")!, legs.PlaceOf("of"));
-        var width = legs.LengthOrNull("width", "leg width") ?? (stock.StockWidth ?? stock.Thickness).As("leg width");
-        var plies = Math.Max(1, legs.Count("plies"));
-        var depth = (stock.Thickness * plies).As("leg depth");
-        return new LegsPlan(stock, width, depth, plies, material, rail, height, left, right);
+        var said = LegWords.Read(legs, piece, material);
+        return new LegsPlan(said.Of, said.Width, said.Depth, said.Plies, material, rail, height, left, right)
+        {
+            Shape = said.Shape,
+        };
     }
 }

@@ -43,6 +43,7 @@ internal static class TopWord
                         "One for front and ends, or by side.",
                         Default: "none"
                     ),
+                    new("edge", EdgeWord.Shape, "The shape run along its front and ends.", Default: "square"),
                 ]
         );
 
@@ -55,7 +56,12 @@ internal static class TopWord
             fields?.Text("material") is { } name ? piece.Materials.Get(name, fields.PlaceOf("material"))
             : piece.Materials.Has("tops") ? piece.Materials.Get("tops", carcase.Place)
             : body;
-        return ReadOverhang(fields, material);
+        return ReadOverhang(fields, material) with
+        {
+            Edge = fields is null
+                ? null
+                : EdgeWord.Read(fields, "edge", piece.Scope, Direction.Front, Direction.Left, Direction.Right),
+        };
     }
 
     /// <summary>A top of a material with the overhangs that are said under <c>overhang</c>.</summary>

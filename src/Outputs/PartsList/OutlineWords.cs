@@ -112,6 +112,12 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
     private string Taper(Taken wedge, string run) =>
         $"taper on the {Side(wedge.Side)}, {say(wedge.Off)} off at the {Side(wedge.End)}, over {say(wedge.Run)}; {run}";
 
+    /// <summary>An edge is told from the face it is run along: "on the front edge of the show face".</summary>
+    private string Where(Direction one, Direction other) =>
+        one.Axis() == Axis.Z ? $"on the {Side(other)} of the {Side(one)}"
+        : other.Axis() == Axis.Z ? $"on the {Side(one)} of the {Side(other)}"
+        : $"where the {Side(one)} and the {Side(other)} meet";
+
     private static string Name(OutlineCut cut) => cut.Called ?? Words.Of(cut.Kind);
 
     private string Run(OutlineCut cut) =>

@@ -138,7 +138,7 @@ public class Parts_as_json
             [
                 "mitre on the left end, 45 degrees; the reverse face comes out 18 shorter",
                 "taper on the front edge, 30 off at the right end, over 400; full thickness",
-                "chamfer 3 where front edge and show face meet, full length",
+                "chamfer 3 on the front edge of the show face, full length",
                 "arch in the front edge, 320 wide, rising 40, 140 from the left end; full thickness",
             ],
             told.EnumerateArray().Select(cut => cut.GetProperty("text").GetString())
