@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Hanging;
+using Dryfit.Casework.Heads;
 using Dryfit.Casework.Room;
 using Dryfit.Casework.Words;
 using Dryfit.Measure;
@@ -27,6 +28,8 @@ internal static class CarcaseMaker
             FillerMaker.Make(piece, plan, plan.Filler, box);
         if (plan.Top is not null)
             TopMaker.Make(piece, plan, plan.Top, box);
+        if (plan.Head is { } head)
+            HeadMaker.Make(piece, plan, head, box.TopZ);
         StandUp(piece, plan, box);
         if (plan.Scribes is not null)
             new Scribes(piece, plan, box, plan.Scribes).Make();

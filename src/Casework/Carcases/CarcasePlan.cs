@@ -1,6 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Feet;
 using Dryfit.Casework.Hanging;
+using Dryfit.Casework.Heads;
 using Dryfit.Casework.Room;
 using Dryfit.Casework.Shaping;
 using Dryfit.Casework.Shelving;
@@ -58,6 +59,9 @@ internal sealed record CarcasePlan
     public bool IsCovered { get; init; }
 
     public required StandPlan Stand { get; init; }
+
+    /// <summary>What goes round its head; null for nothing.</summary>
+    public HeadPlan? Head { get; init; }
 
     public required ShelvesPlan? Shelves { get; init; }
 

@@ -26,6 +26,9 @@ public enum Role
     Leg,
     StandRail,
     Plinth,
+
+    /// <summary>A board planted round a carcase: cornice, frieze, planted plinth.</summary>
+    Moulding,
     DoorStile,
     DoorRail,
 

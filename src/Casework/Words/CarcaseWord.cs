@@ -89,6 +89,7 @@ internal static class CarcaseWord
                         "A board that lies on the carcase; the key alone is a top without overhang.",
                         Default: "none"
                     ),
+                    new("head", HeadWord.Word, "Frieze and cornice round its head.", Default: "none"),
                     new(
                         "closed by",
                         new ChoiceShape("panel", "stretchers"),
@@ -160,6 +161,7 @@ internal static class CarcaseWord
             Back = BackWord.Read(fields, piece, material, face is not null && hangs is null),
             Top = top,
             IsCovered = isCovered,
+            Head = HeadWord.Read(fields, piece, material),
             Stand = StandWord.Read(fields.Map("stands on"), piece, material),
             Shelves = ShelvesWord.Read(fields, piece),
             Front = fields.Node("front") as Mapping,

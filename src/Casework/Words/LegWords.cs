@@ -1,5 +1,4 @@
 using Dryfit.Casework.Building;
-using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Feet;
 using Dryfit.Findings;
 using Dryfit.Measure;

@@ -18,7 +18,8 @@ internal static class Visible
             .ToList();
         var seen = faces
             .Where(face => !covers.Exists(cover => cover.FarthestY < face.NearestY && cover.Bounds.Covers(face.Bounds)))
-            .OrderByDescending(face => face.NearestY) // a stable sort: flush parts keep the order of the piece
+            .OrderByDescending(face => face.NearestY)
+            .ThenByDescending(face => face.FarthestY) // a mitre that starts flush with a board runs back behind it
             .ToList();
         return parts.Any(part => part.Turn is not null) ? PaintOrder.Of(seen) : seen;
     }

@@ -25,6 +25,7 @@ public static class AllRules
         .. LightRules.All,
         .. RoomRules.All,
         .. StandRules.All,
+        .. HeadRules.All,
         .. CarcaseRules.All,
         .. HangRules.All,
         .. WorktopRules.All,
