@@ -2,6 +2,7 @@ using Dryfit.Casework.Boards;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Room;
+using Dryfit.Casework.Trim;
 using Dryfit.Casework.Words;
 using Dryfit.Casework.Worktops;
 using Dryfit.Findings;
@@ -123,6 +124,7 @@ public static class Design
                 Fronts = piece.Fronts,
                 Loads = piece.Loads,
                 Room = [.. spaces.Values.SelectMany(space => RoomSolids.Of(space, grid))],
+                Covers = piece.Covers,
                 Finishes = finishes.Schemes,
                 Accepted = sections.Accepted(),
             },
@@ -166,6 +168,9 @@ public static class Design
         foreach (var entry in (recipe["worktops"] as Mapping)?.Entries ?? [])
             worktops.Make(entry);
         BoardMaker.Make(piece, root, built, boards);
+        var trim = new TrimMaker(piece, built);
+        foreach (var strip in (recipe["trim"] as Mapping)?.Entries ?? [])
+            trim.Make(TrimWord.Read(strip, piece));
     }
 
     private static LengthUnit UnitOf(Mapping recipe) =>

@@ -26,6 +26,7 @@ public static class Catalogue
         new RackLoads(),
         new PartWhole(),
         new PartTouchesItself(),
+        new GapsCovered(),
         // Last: what stands in each other's place is most often the consequence of something above.
         new PartsOverlap(),
     ];
@@ -39,7 +40,6 @@ public static class Catalogue
     [
         CheckRun.Left("contact without a joint", NotMade),
         CheckRun.Left("tongues and panels that rattle in their thickness", NotMade),
-        CheckRun.Left("gaps that trim should cover", NotMade),
         CheckRun.Left("stock thicker or thinner than its actual thickness says", NotMade),
         CheckRun.Left("swing of doors and travel of drawers, with their pulls", NotMade),
         CheckRun.Left("hinges and borings: how many, against edges, shelves and each other", NotMade),

@@ -26,6 +26,7 @@ internal sealed class PieceBuilder
     private readonly List<Opening> _openings = [];
     private readonly List<Front> _fronts = [];
     private readonly List<Load> _loads = [];
+    private readonly List<Cover> _covers = [];
 
     public PieceBuilder(Scope scope, Shop shop, Materials materials, AsCut asCut)
     {
@@ -64,6 +65,7 @@ internal sealed class PieceBuilder
     public IReadOnlyList<Front> Fronts => _fronts;
 
     public IReadOnlyList<Load> Loads => _loads;
+    public IReadOnlyList<Cover> Covers => _covers;
 
     /// <summary>Opens a group under a parent; its name in the piece is the parent's and its own.</summary>
     /// <param name="turn">How it is turned, within its parent's own turn; null where it stands as its parent does.</param>
@@ -225,6 +227,8 @@ internal sealed class PieceBuilder
     }
 
     public string NextFittingId => $"fitting-{_hardware.Count + 1}";
+
+    public void Add(Cover cover) => _covers.Add(cover);
 
     public void Add(Opening opening) => _openings.Add(opening);
 

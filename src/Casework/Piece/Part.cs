@@ -29,6 +29,9 @@ public enum Role
 
     /// <summary>A board planted round a carcase: cornice, frieze, planted plinth.</summary>
     Moulding,
+
+    /// <summary>A strip that hides a gap on purpose.</summary>
+    CoverStrip,
     DoorStile,
     DoorRail,
 

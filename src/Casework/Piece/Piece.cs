@@ -37,6 +37,9 @@ public sealed record Piece
     /// <summary>What of the room stays where it is, and the piece must be clear of.</summary>
     public IReadOnlyList<RoomThing> Room { get; init; } = [];
 
+    /// <summary>Strips that hide gaps on purpose.</summary>
+    public IReadOnlyList<Cover> Covers { get; init; } = [];
+
     /// <summary>The named finish schemes, in the recipe's order.</summary>
     public required IReadOnlyList<FinishScheme> Finishes { get; init; }
 

@@ -1,6 +1,5 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Heads;
-using Dryfit.Casework.Shaping;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 

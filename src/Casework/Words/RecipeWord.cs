@@ -69,6 +69,7 @@ public static class RecipeWord
                         BoardWord.Shape,
                         "Single boards with their own cuts, for all that has no word of its own."
                     ),
+                    new("trim", TrimWord.Shape, "Strips that hide a gap between two carcases on purpose."),
                     new("as cut", OverruleWords.CutShape, "The maker's own numbers for parts that are cut already."),
                     new("as measured", OverruleWords.MeasuredShape, "What was measured of what stands already."),
                     new(

@@ -26,6 +26,7 @@ public static class AllRules
         .. RoomRules.All,
         .. StandRules.All,
         .. HeadRules.All,
+        .. TrimRules.All,
         .. CarcaseRules.All,
         .. HangRules.All,
         .. WorktopRules.All,
