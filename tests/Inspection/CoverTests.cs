@@ -31,7 +31,8 @@ public sealed class CoverTests
         var bench = Posts();
         // Half way up the right post stands 20 further off: there the strip ends in the air.
         bench.Change("right", board => board with { Cuts = [Box(50, 0, 300, 70, 20, 600)] });
-        var finding = Inspect(bench, 28, 62).Findings.First(found => found.Kind.Id.StartsWith("trim", StringComparison.Ordinal));
+        var finding = Inspect(bench, 28, 62)
+            .Findings.First(found => found.Kind.Id.StartsWith("trim", StringComparison.Ordinal));
         Assert.Equal("trim-leaves-gap-open", finding.Kind.Id);
         // From the strip's edge at 62 to the post at 70.
         Assert.Equal(Mm(-8), finding.Length());
@@ -47,6 +48,8 @@ public sealed class CoverTests
 
     private static IEnumerable<string> Kinds(Findings.Report report) =>
         report.Findings.Select(finding => finding.Kind.Id).Where(id => id.StartsWith("trim", StringComparison.Ordinal));
+
+    private static Findings.SourcePlace Somewhere { get; } = new("test.dryfit.yaml", 7, 1, 1);
 
     private static Bench Posts()
     {
@@ -65,7 +68,7 @@ public sealed class CoverTests
         bench.Join(JointKind.Resting, "right", "strip", Direction.Back);
         var piece = bench.Build() with
         {
-            Covers = [new("strip", ["left"], ["right"], Direction.Right, Mm(12), Line(7))],
+            Covers = [new("strip", ["left"], ["right"], Direction.Right, Mm(12), Somewhere)],
         };
         return Inspector.Inspect(piece);
     }

@@ -18,6 +18,12 @@ internal sealed class TrimMaker(PieceBuilder piece, IReadOnlyList<(Body Body, Gr
     public void Make(TrimPlan plan)
     {
         var (one, other) = (Find(plan.One, plan), Find(plan.Other, plan));
+        if (one.Body.Turn is not null || other.Body.Turn is not null)
+            throw Refuse(
+                plan,
+                "A carcase that stands at an angle has no front in line with another's.",
+                "a strip between carcases that look straight to the front"
+            );
         var towards = Across(one.Body.Envelope, other.Body.Envelope);
         if (towards.Sign() < 0)
             (one, other, towards) = (other, one, towards.Opposite());
