@@ -50,6 +50,9 @@ internal sealed class PartDraft
     /// <summary>Where the blank really is.</summary>
     public required Extent Extent { get; init; }
 
+    /// <summary>Where it lies in a board that it shares with its neighbours; null where it is cut by itself.</summary>
+    public GrainRun? Run { get; set; }
+
     public bool IsKept { get; init; }
 
     public bool IsAsCut { get; init; }
@@ -99,8 +102,16 @@ internal sealed class PartDraft
         Length from,
         Length to,
         string? joint = null,
-        string? called = null
-    ) => _cuts.Add(new OutlineCut(NextId(kind), kind, joint, along, outline, from, to) { Called = called });
+        string? called = null,
+        bool isFurther = false
+    ) =>
+        _cuts.Add(
+            new OutlineCut(NextId(kind), kind, joint, along, outline, from, to)
+            {
+                Called = called,
+                IsFurther = isFurther,
+            }
+        );
 
     private string NextId(CutKind kind) => $"{Slug.Of(Spoken.Of(kind))}-{_cuts.Count(c => c.Kind == kind) + 1}";
 }

@@ -30,6 +30,7 @@ internal static class PieceFinisher
             ShoulderWidth = draft.ShoulderWidth,
             FinishedLength = draft.FinishedLength,
             FinishedWidth = draft.FinishedWidth,
+            Run = draft.Run,
             Cuts = draft.Cuts,
             Place = draft.Place,
             Finishes = finishes.For(draft),

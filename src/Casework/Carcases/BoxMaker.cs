@@ -36,8 +36,9 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
         );
 
         var insideWidth = (plan.Width - _thickness - _thickness).As("inside width");
-        var frontBaseZ = baseZ + (toe?.Height.Length ?? Length.Zero);
-        var frontHeight = Less(sideLength, toe?.Height).As("front height");
+        var raise = plan.Stand.Raise(plan.Face is not null);
+        var frontBaseZ = baseZ + (raise?.Length ?? Length.Zero);
+        var frontHeight = Less(sideLength, raise).As("front height");
         // With a face frame the bottom lies flush with the upper edge of the bottom rail.
         var floorUp = plan.Face?.Rail ?? _thickness;
         var bottomZ = frontBaseZ + floorUp.Length - _thickness.Length;
@@ -79,6 +80,8 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
         }
         if (toe is not null)
             ToeSpace(toe, left, right, bottom, frontY, baseZ, insideWidth);
+        if (plan.Stand is LetInPlinthPlan plinth)
+            LetInPlinth(plinth, left, right, bottom, frontY, baseZ, insideWidth);
 
         var insideDepth = InsideDepth();
         var inside = new Extent(
@@ -229,22 +232,62 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
                 side.Extent.With(Direction.Back, frontY + depth).With(Direction.Up, floorZ + toe.Height.Length)
             );
         }
+        FootBoard("toe board", plan.Body, toe.Height, frontY + depth, left, right, bottom, floorZ, insideWidth);
+    }
+
+    private void LetInPlinth(
+        LetInPlinthPlan plinth,
+        PartDraft left,
+        PartDraft right,
+        PartDraft bottom,
+        Length frontY,
+        Length floorZ,
+        Figure insideWidth
+    )
+    {
+        var y = plinth.Setback is { } setback ? plan.Envelope.Min.Y + setback.Length : frontY;
+        if (y < frontY || y + plinth.Material.Thickness.Length > left.Reckoned.Max.Y)
+            throw new CannotBuildException(
+                new InputError(
+                    "The plinth is not let in between the sides: it would stand before or behind them.",
+                    plinth.Place,
+                    "a setback of at least the face frame's thickness, and less than the depth"
+                )
+            );
+        var board = FootBoard("plinth", plinth.Material, plinth.Height, y, left, right, bottom, floorZ, insideWidth);
+        plinth.Arch?.Cut(board);
+    }
+
+    /// <summary>A board between the sides, from the floor up to the bottom.</summary>
+    private PartDraft FootBoard(
+        string name,
+        Material material,
+        Figure height,
+        Length y,
+        PartDraft left,
+        PartDraft right,
+        PartDraft bottom,
+        Length floorZ,
+        Figure insideWidth
+    )
+    {
         var board = piece.Board(
             plan.Group,
-            "toe board",
+            name,
             Role.Plinth,
-            plan.Body,
+            material,
             Lie.Of(Direction.Right, Direction.Front),
             insideWidth,
-            // Behind a face frame the bottom lies higher than the toe space, and the board goes up to it.
+            // Behind a face frame the bottom lies higher than the space before it, and the board goes up to it.
             plan.Face
                 is null
-                ? toe.Height
-                : (toe.Height + plan.Face.Rail - _thickness).As("toe board width"),
-            new(left.Reckoned.Max.X, frontY + depth, floorZ)
+                ? height
+                : (height + plan.Face.Rail - _thickness).As($"{name} width"),
+            new(left.Reckoned.Max.X, y, floorZ)
         );
         Screws.Between(piece, bottom, board, Direction.Up, 3);
         Screws.Between(piece, left, board, Direction.Left, 2);
         Screws.Between(piece, right, board, Direction.Right, 2);
+        return board;
     }
 }

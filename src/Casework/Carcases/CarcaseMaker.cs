@@ -1,4 +1,6 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Edges;
+using Dryfit.Casework.Feet;
 using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Heads;
 using Dryfit.Casework.Room;
@@ -26,6 +28,10 @@ internal static class CarcaseMaker
             new HangMaker(piece, plan, plan.Hangs, box).Make();
         if (plan.Filler is not null)
             FillerMaker.Make(piece, plan, plan.Filler, box);
+        if (plan.FrontEdge is { } shape)
+            FrontEdges.Cut(piece, plan.Group, shape);
+        if (plan.GrainRunsOn is { } grain)
+            GrainRuns.Set(piece, plan.Group, grain.Across, grain.Place);
         if (plan.Top is not null)
             TopMaker.Make(piece, plan, plan.Top, box);
         if (plan.Head is { } head)
@@ -42,8 +48,19 @@ internal static class CarcaseMaker
         {
             LegsPlan legs => stand.Legs(legs, box.Left, box.Right),
             PlinthPlan plinth => stand.Plinth(plinth),
+            BracketsPlan brackets => new BracketMaker(piece, plan.Group, plan.Envelope, plan.Depth).Make(brackets),
             _ => [],
         };
+        if (plan.Stand is PlantedPlinthPlan planted)
+        {
+            var round = new SurroundMaker(piece, plan.Group, plan.Envelope, plan.Width, plan.Depth).Make(
+                planted.Boards,
+                plan.Envelope.Min.Z,
+                Direction.Up
+            );
+            foreach (var board in round.Boards)
+                planted.Arch?.Cut(board);
+        }
         var above = piece.Parts.Where(p => BelongsTo(p, plan.Group) && !under.Contains(p)).ToList();
         Resting.On(piece, under, above, JointKind.Screwed);
     }

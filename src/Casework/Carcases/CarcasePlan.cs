@@ -60,6 +60,12 @@ internal sealed record CarcasePlan
 
     public required StandPlan Stand { get; init; }
 
+    /// <summary>The shape run round the edges of its fronts; null: square.</summary>
+    public EdgeShape? FrontEdge { get; init; }
+
+    /// <summary>Whether the grain runs on over its fronts; null: each is cut by itself.</summary>
+    public GrainPlan? GrainRunsOn { get; init; }
+
     /// <summary>What goes round its head; null for nothing.</summary>
     public HeadPlan? Head { get; init; }
 
@@ -118,6 +124,10 @@ internal abstract record StandPlan
 {
     /// <summary>How far the carcase is lifted off what it stands on.</summary>
     public virtual Figure? Lift => null;
+
+    /// <summary>How far up the front begins where the sides go down to the floor before which something stands.</summary>
+    /// <param name="hasFace">Whether a face frame goes down there.</param>
+    public virtual Figure? Raise(bool hasFace) => null;
 }
 
 /// <summary>Nothing: its own sides.</summary>
@@ -139,14 +149,44 @@ internal sealed record LegsPlan(
     /// <summary>What is done to the legs besides sawing them square; null for nothing.</summary>
     public LegShape? Shape { get; init; }
 
+    /// <summary>The arch under the rails; null for none.</summary>
+    public RailArch? Arch { get; init; }
+
     public override Figure? Lift => Height;
 }
 
 /// <summary>A plinth: a frame of boards on edge.</summary>
-internal sealed record PlinthPlan(Material Material, Figure Height, Figure Setback) : StandPlan
+internal sealed record PlinthPlan(Material Material, Figure Height, Figure Setback, RailArch? Arch) : StandPlan
 {
     public override Figure? Lift => Height;
 }
 
+/// <summary>A plinth board let in between sides that go down to the floor.</summary>
+/// <param name="Setback">From the front of the carcase; null: flush with the front edges of the sides.</param>
+internal sealed record LetInPlinthPlan(
+    Material Material,
+    Figure Height,
+    Figure? Setback,
+    RailArch? Arch,
+    SourcePlace Place
+) : StandPlan
+{
+    public override Figure? Raise(bool hasFace) => Height;
+}
+
+/// <summary>A plinth planted round the foot of a carcase whose sides go down to the floor.</summary>
+internal sealed record PlantedPlinthPlan(SurroundPlan Boards, RailArch? Arch) : StandPlan
+{
+    /// <summary>Before a face frame it covers the lower rail, else the floor lies above it.</summary>
+    public override Figure? Raise(bool hasFace) => hasFace ? null : Boards.Height;
+}
+
 /// <summary>A toe space cut out of the sides.</summary>
-internal sealed record ToeSpacePlan(Figure Height, Figure Depth) : StandPlan;
+internal sealed record ToeSpacePlan(Figure Height, Figure Depth) : StandPlan
+{
+    public override Figure? Raise(bool hasFace) => Height;
+}
+
+/// <summary>Fronts in one line that are cut from one board.</summary>
+/// <param name="Across">True for rows, false for columns.</param>
+internal sealed record GrainPlan(bool Across, SourcePlace Place);

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Feet;
 using Dryfit.Casework.Words;
 using Dryfit.Findings;
 using Dryfit.Measure;
@@ -13,7 +14,7 @@ internal static class KeptBodyMaker
     {
         var material = piece.Materials.Get(fields.Text("material")!, fields.PlaceOf("material"));
         var stand = StandWord.Read(fields.Map("stands on"), piece, NewWork(piece, material, fields));
-        if (stand is LegsPlan or ToeSpacePlan)
+        if (stand is not (NoStand or PlinthPlan or BracketsPlan))
             throw new CannotBuildException(
                 new InputError(
                     "A kept carcase is not cut for legs or a toe space.",
@@ -25,9 +26,12 @@ internal static class KeptBodyMaker
         var old = new KeptMaker(piece, group, material, fields).Make(
             body.Envelope.Min + new Point(default, default, lift)
         );
-        if (stand is not PlinthPlan plinth)
-            return;
-        var under = new StandMaker(piece, group, body.Envelope, body.Width, body.Depth).Plinth(plinth);
+        IReadOnlyList<PartDraft> under = stand switch
+        {
+            PlinthPlan plinth => new StandMaker(piece, group, body.Envelope, body.Width, body.Depth).Plinth(plinth),
+            BracketsPlan feet => new BracketMaker(piece, group, body.Envelope, body.Depth).Make(feet),
+            _ => [],
+        };
         Resting.On(piece, under, [old], JointKind.Resting);
     }
 

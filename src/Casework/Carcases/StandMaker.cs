@@ -60,6 +60,8 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
                 shape.Cut(legs.Rear, inside, Direction.Front, railZ);
             }
         }
+        foreach (var rail in piece.Parts.Where(p => p.Group == group && p.Role == Role.StandRail))
+            plan.Arch?.Cut(rail);
         return [.. piece.Parts.Where(p => p.Group == group && p.Role == Role.Leg)];
 
         void Rail(string name, Direction shows, Length y, IReadOnlyList<PartDraft> from, IReadOnlyList<PartDraft> to)
@@ -124,7 +126,10 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
             Screws.Between(piece, front, end, Direction.Front, 2, glued: true);
             Screws.Between(piece, rear, end, Direction.Back, 2, glued: true);
         }
-        return [front, rear, left, right];
+        PartDraft[] boards = [front, rear, left, right];
+        foreach (var board in boards)
+            plan.Arch?.Cut(board);
+        return boards;
 
         PartDraft Board(string name, Direction along, Direction shows, Figure length, Point at) =>
             piece.Board(

@@ -13,8 +13,9 @@ namespace Dryfit.Casework.Feet;
 internal sealed record TaperPlan(Figure To, int Faces, Figure Below, SourcePlace Place);
 
 /// <summary>What is done to a leg besides sawing it square.</summary>
+/// <param name="Turning">What is turned on them; null: nothing.</param>
 /// <param name="Edge">Run along its four edges, from the floor to the rails; null: left sharp.</param>
-internal sealed record LegShape(TaperPlan? Taper, EdgeShape? Edge)
+internal sealed record LegShape(TaperPlan? Taper, EdgeShape? Edge, TurningPlan? Turning)
 {
     /// <summary>Shapes a leg, whole or glued up of several plies.</summary>
     /// <param name="plies">Its plies from the front to the back.</param>
@@ -29,6 +30,7 @@ internal sealed record LegShape(TaperPlan? Taper, EdgeShape? Edge)
         );
         if (Taper is { } taper)
             Thin(plies, whole, taper, inside, behind, rails);
+        Turning?.Cut(plies[0], rails);
         if (Edge is null)
             return;
         foreach (var side in (Direction[])[Direction.Left, Direction.Right])

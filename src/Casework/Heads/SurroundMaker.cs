@@ -96,7 +96,7 @@ internal sealed class SurroundMaker(PieceBuilder piece, GroupDraft owner, Extent
         );
 
     /// <summary>Doors, drawers and tops may stand where the boards should go.</summary>
-    private static void RefuseClash(SurroundPlan plan, PartDraft board, IReadOnlyList<PartDraft> others)
+    private void RefuseClash(SurroundPlan plan, PartDraft board, IReadOnlyList<PartDraft> others)
     {
         if (others.FirstOrDefault(other => Extent.Shared(board.Reckoned, other.Reckoned) is not null) is { } clash)
             throw new CannotBuildException(
@@ -104,6 +104,21 @@ internal sealed class SurroundMaker(PieceBuilder piece, GroupDraft owner, Extent
                     $"The {board.Name} would stand in the place of the {clash.Name}.",
                     plan.Place,
                     "a lower board, fronts that end below it, or a wider rail there"
+                )
+            );
+        var hidden = piece.Openings.FirstOrDefault(opening =>
+            opening.Id.StartsWith($"{owner.Id}/", StringComparison.Ordinal)
+            && piece.Fronts.Any(front => front.Opening == opening.Id)
+            && board.Place.Lie.Shows == Direction.Front
+            && opening.Clear.Min.Z < board.Reckoned.Max.Z
+            && opening.Clear.Max.Z > board.Reckoned.Min.Z
+        );
+        if (hidden is not null)
+            throw new CannotBuildException(
+                new InputError(
+                    $"The {board.Name} would hang before the front of the {hidden.Name}.",
+                    plan.Place,
+                    "a lower board, or a wider rail there"
                 )
             );
     }

@@ -27,6 +27,12 @@ public enum Role
     StandRail,
     Plinth,
 
+    /// <summary>A board on edge that a piece stands on at its corner, sawn to a shape.</summary>
+    Bracket,
+
+    /// <summary>A block glued into a corner.</summary>
+    Block,
+
     /// <summary>A board planted round a carcase: cornice, frieze, planted plinth.</summary>
     Moulding,
 
@@ -111,6 +117,9 @@ public sealed record Part
 
     /// <summary>Size across the grain with its edging on; null where it has none on its long edges.</summary>
     public Figure? FinishedWidth { get; init; }
+
+    /// <summary>Where it lies in a board that it shares with its neighbours; null where it is cut by itself.</summary>
+    public GrainRun? Run { get; init; }
 
     public required IReadOnlyList<PartCut> Cuts { get; init; }
 

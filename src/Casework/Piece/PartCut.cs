@@ -119,10 +119,13 @@ public sealed record OutlineCut(
     /// <summary>What the shape is called, with its size: "ogee 1/2"; null where the kind says it.</summary>
     public string? Called { get; init; }
 
+    /// <summary>True where it belongs to the shape that the cut before it tells: the other corners of a turned leg.</summary>
+    public bool IsFurther { get; init; }
+
     public bool Equals(OutlineCut? other) =>
         other is not null
         && base.Equals(other)
-        && (Along, From, To, Called) == (other.Along, other.From, other.To, other.Called)
+        && (Along, From, To, Called, IsFurther) == (other.Along, other.From, other.To, other.Called, other.IsFurther)
         && Outline.SequenceEqual(other.Outline);
 
     public override int GetHashCode() => HashCode.Combine(base.GetHashCode(), Along, From, To, Outline.Count);

@@ -34,7 +34,8 @@ internal static class ShapedEdge
                 outline,
                 stretch,
                 joint,
-                shape.Called
+                shape.Called,
+                isFurther: outline != shape.Outlines[0]
             );
         }
     }

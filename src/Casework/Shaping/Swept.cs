@@ -10,6 +10,7 @@ internal static class Swept
     /// <param name="first">The direction of the piece in which the first coordinates of the outline grow.</param>
     /// <param name="second">The direction in which the second ones grow.</param>
     /// <param name="outline">What is taken away, walked either way round.</param>
+    /// <param name="isFurther">Whether it belongs to the shape that the cut before it tells.</param>
     /// <param name="stretch">From where to where it runs, on the third axis of the piece; null: right through the part.</param>
     public static void Cut(
         PartDraft part,
@@ -20,7 +21,8 @@ internal static class Swept
         IReadOnlyList<OutlineCorner> outline,
         (Length From, Length To)? stretch = null,
         string? joint = null,
-        string? called = null
+        string? called = null,
+        bool isFurther = false
     )
     {
         var run = Directions.Cross(first, second).Axis();
@@ -46,7 +48,8 @@ internal static class Swept
             Length.Min(one, other),
             Length.Max(one, other),
             joint,
-            called
+            called,
+            isFurther
         );
     }
 

@@ -53,10 +53,13 @@ internal sealed class ShelfBoard(
         var board = banded.Panel;
         if (frame is not null)
             Notch(bay, board, nose);
-        if (shelves.Lip is not null)
-            shelves.Edge?.Cut(AddLip(shelves.Lip, board, length, at, nose), Direction.Up);
-        else
+        if (shelves.Lip is null)
+        {
             shelves.Edge?.Cut(banded, Direction.Up, Free(board, nose));
+            return board;
+        }
+        var strip = AddLip(shelves.Lip, board, length, at, nose);
+        shelves.Edge?.Cut(strip, Direction.Up);
         return board;
     }
 

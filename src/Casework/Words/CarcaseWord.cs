@@ -76,6 +76,18 @@ internal static class CarcaseWord
                         "What doors and drawer fronts are made of.",
                         Default: "the material called fronts, or the carcase's own"
                     ),
+                    new(
+                        "front edges",
+                        EdgeWord.Shape,
+                        "The shape run round the outer edges of doors and drawer fronts.",
+                        Default: "square"
+                    ),
+                    new(
+                        "grain runs on",
+                        new ChoiceShape("across", "down"),
+                        "Slab doors and drawer fronts in one line are cut from one board one after the other, so that the grain runs on: across each row, or down each column. The cut list tells where in the board each lies.",
+                        Default: "no"
+                    ),
                     new("shelves", ShelvesWord.Word, "Shelves behind every opening without a drawer."),
                     new(
                         "back",
@@ -161,6 +173,10 @@ internal static class CarcaseWord
             Back = BackWord.Read(fields, piece, material, face is not null && hangs is null),
             Top = top,
             IsCovered = isCovered,
+            FrontEdge = EdgeWord.Read(fields, "front edges", piece.Scope)?.Shape,
+            GrainRunsOn = fields.Text("grain runs on") is { } runs
+                ? new(runs == "across", fields.PlaceOf("grain runs on"))
+                : null,
             Head = HeadWord.Read(fields, piece, material),
             Stand = StandWord.Read(fields.Map("stands on"), piece, material),
             Shelves = ShelvesWord.Read(fields, piece),

@@ -43,6 +43,7 @@ internal static class LegWords
                         Default: "the width of the stock, or its thickness"
                     ),
                     new("taper", Taper, "How they get thinner towards the floor.", Default: "square all the way"),
+                    new("turning", TurningWord.Word, "What is turned on them, on the lathe.", Default: "nothing"),
                     new(
                         "edge",
                         EdgeWord.Shape,
@@ -79,16 +80,26 @@ internal static class LegWords
     private static LegShape ReadShape(Fields legs, PieceBuilder piece)
     {
         var edge = EdgeWord.Read(legs, "edge", piece.Scope)?.Shape;
-        if (legs.Map("taper") is not { } taper)
-            return new LegShape(null, edge);
-        if (edge is not null)
+        var turning = TurningWord.Read(legs, piece);
+        string[] said = [.. ((string[])["taper", "turning", "edge"]).Where(legs.Has)];
+        if (said.Length > 1)
             throw new CannotBuildException(
                 new InputError(
-                    "The edges of tapered legs are shaped by hand, along the taper.",
-                    legs.PlaceOf("edge"),
-                    "a taper or an edge, not both"
+                    $"Legs have one of taper, turning and edge, not both {said[0]} and {said[1]}.",
+                    legs.PlaceOf(said[1]),
+                    "one of taper, turning, edge"
                 )
             );
+        if (turning is not null && legs.Count("plies") > 1)
+            throw new CannotBuildException(
+                new InputError(
+                    "A turned leg is one piece of wood, not plies.",
+                    legs.PlaceOf("plies"),
+                    "a material as thick as the blank"
+                )
+            );
+        if (legs.Map("taper") is not { } taper)
+            return new LegShape(null, edge, turning);
         return new LegShape(
             new TaperPlan(
                 taper.Length("to", "width at the floor"),
@@ -102,7 +113,8 @@ internal static class LegWords
                     ?? Figure.Given("start of the taper", Length.Zero, new TradeOrigin("right under the rails")),
                 taper.Place
             ),
-            Edge: null
+            Edge: null,
+            Turning: null
         );
     }
 }

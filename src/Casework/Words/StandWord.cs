@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Heads;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -9,7 +10,7 @@ namespace Dryfit.Casework.Words;
 /// <summary><c>stands on:</c> legs and rails, a plinth, a toe space, or the carcase's own sides.</summary>
 internal static class StandWord
 {
-    private static readonly string[] Kinds = ["legs", "plinth", "toe space"];
+    private static readonly string[] Kinds = ["legs", "plinth", "brackets", "toe space"];
 
     public static RecordShape Word { get; } =
         new(
@@ -35,15 +36,34 @@ internal static class StandWord
                         "Where there are legs; at the other end the side goes down to the floor.",
                         Default: "both ends"
                     ),
+                    new("plinth", new LengthShape(LengthSign.AboveZero), "Height of a plinth."),
                     new(
-                        "plinth",
-                        new LengthShape(LengthSign.AboveZero),
-                        "Height of a plinth: a frame of boards on edge."
+                        "set",
+                        new ChoiceShape("under", "let in", "planted"),
+                        "How a plinth is set: a frame of boards on edge under the carcase; one board let in between sides that go down to the floor; or boards planted round the foot of such a carcase, mitred at the front.",
+                        Default: "under"
+                    ),
+                    new(
+                        "brackets",
+                        new EitherShape(new LengthShape(LengthSign.AboveZero), BracketWord.Word, new BareShape()),
+                        "Bracket feet: their height, or more."
+                    ),
+                    new(
+                        "arch",
+                        ArchWord.Shape,
+                        "An arch in the lower edge of the rails between legs, or of a plinth: its rise, or more.",
+                        Default: "straight"
+                    ),
+                    new(
+                        "edge",
+                        EdgeWord.Shape,
+                        "The shape run along the upper edge of a planted plinth.",
+                        Default: "square"
                     ),
                     new(
                         "setback",
                         new LengthShape(),
-                        "How far the plinth stays behind the front.",
+                        "How far the plinth stays behind the front; no planted one does.",
                         Default: "the shop's plinth setback"
                     ),
                     new(
@@ -84,7 +104,7 @@ internal static class StandWord
                 new InputError(
                     said.Count == 0 ? "What it stands on is missing." : "It cannot stand on two things.",
                     fields.Place,
-                    "one of legs, plinth, toe space"
+                    "one of legs, plinth, brackets, toe space"
                 )
             );
         var material = fields.Text("material") is { } name
@@ -93,11 +113,8 @@ internal static class StandWord
         return said[0] switch
         {
             "legs" => ReadLegs(fields, piece, material),
-            "plinth" => new PlinthPlan(
-                material,
-                fields.Length("plinth", "plinth height"),
-                fields.LengthOrNull("setback") ?? piece.Shop.Length(StandRules.PlinthSetback)
-            ),
+            "plinth" => ReadPlinth(fields, piece, material),
+            "brackets" => BracketWord.Read(fields, piece, material),
             _ => new ToeSpacePlan(
                 fields.Length("toe space", "toe space"),
                 fields.LengthOrNull("toe depth") ?? piece.Shop.Length(StandRules.ToeDepth, "toe depth")
@@ -110,11 +127,43 @@ internal static class StandWord
     {
         if (fields is null || fields.Has("toe space"))
             return null;
-        return fields.Has("plinth") ? fields.Length("plinth", "plinth height") : LegHeight(fields, piece);
+        if (fields.Has("plinth"))
+            return fields.Text("set") is "let in" or "planted" ? null : fields.Length("plinth", "plinth height");
+        return fields.Has("brackets") ? BracketWord.Height(fields, piece) : LegHeight(fields, piece);
     }
 
     private static Figure LegHeight(Fields fields, PieceBuilder piece) =>
         fields.LengthOrNull("height", "leg height") ?? piece.Shop.Length(StandRules.StandHeight, "leg height");
+
+    private static StandPlan ReadPlinth(Fields fields, PieceBuilder piece, Material material)
+    {
+        var height = fields.Length("plinth", "plinth height");
+        var arch = ArchWord.Read(fields, height);
+        switch (fields.Text("set"))
+        {
+            case "let in":
+                return new LetInPlinthPlan(
+                    material,
+                    height,
+                    fields.LengthOrNull("setback"),
+                    arch,
+                    fields.PlaceOf("plinth")
+                );
+            case "planted":
+                var edge = EdgeWord.Read(fields, "edge", piece.Scope)?.Shape;
+                return new PlantedPlinthPlan(
+                    new SurroundPlan("plinth", material, height, edge, true, true, fields.PlaceOf("plinth")),
+                    arch
+                );
+            default:
+                return new PlinthPlan(
+                    material,
+                    height,
+                    fields.LengthOrNull("setback") ?? piece.Shop.Length(StandRules.PlinthSetback),
+                    arch
+                );
+        }
+    }
 
     private static LegsPlan ReadLegs(Fields fields, PieceBuilder piece, Material material)
     {
@@ -128,17 +177,19 @@ internal static class StandWord
                     "rails no wider than the height of the legs"
                 )
             );
+        var arch = ArchWord.Read(fields, usual: null);
         var at = fields.Text("at") ?? "both ends";
         var (left, right) = (at != "right end", at != "left end");
         if (fields.Map("legs") is not { } legs)
         {
             var square = fields.Length("legs", "leg width");
-            return new LegsPlan(material, square, square, 1, material, rail, height, left, right);
+            return new LegsPlan(material, square, square, 1, material, rail, height, left, right) { Arch = arch };
         }
         var said = LegWords.Read(legs, piece, material);
         return new LegsPlan(said.Of, said.Width, said.Depth, said.Plies, material, rail, height, left, right)
         {
             Shape = said.Shape,
+            Arch = arch,
         };
     }
 }

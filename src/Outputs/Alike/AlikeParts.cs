@@ -77,10 +77,22 @@ public sealed record AlikeParts(Part Prototype, IReadOnlyList<AlikeMember> Membe
     }
 
     /// <summary>What parts of one kind must share before anything is turned.</summary>
-    private sealed record Sort(string Material, bool IsKept, Measure.Length Thickness, Measure.Length Girth)
+    private sealed record Sort(
+        string Material,
+        bool IsKept,
+        Measure.Length Thickness,
+        Measure.Length Girth,
+        GrainRun? Run
+    )
     {
         public static Sort Of(Part part) =>
-            new(part.Material.Name, part.IsKept, part.Thickness.Length, part.Length.Length + part.Width.Length);
+            new(
+                part.Material.Name,
+                part.IsKept,
+                part.Thickness.Length,
+                part.Length.Length + part.Width.Length,
+                part.Run
+            );
     }
 }
 

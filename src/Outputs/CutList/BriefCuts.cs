@@ -20,6 +20,8 @@ internal sealed class BriefCuts(Piece piece)
 
     public IEnumerable<string> Of(Part part)
     {
+        if (GrainWords.Of(part, piece.Format) is { } run)
+            yield return run;
         var edged = _edging[part.Id]
             .Select(joint => BoardWords.Side(part.Place, part.Place.ToBoard(joint.Into.Opposite())))
             .Distinct(StringComparer.Ordinal)
@@ -35,8 +37,9 @@ internal sealed class BriefCuts(Piece piece)
     private IEnumerable<string> Sawn(Part part)
     {
         var words = new CutWords(part, piece.Format);
-        var told = part
-            .Cuts.Where(cut => cut is not RoundCut)
+        var told = CutWords
+            .Shapes(part)
+            .Where(cut => cut is not RoundCut)
             .Select(words.Sawn)
             .OfType<string>()
             .Select(text => (Count: 1, Text: text))

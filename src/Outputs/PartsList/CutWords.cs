@@ -18,7 +18,7 @@ internal sealed class CutWords(Part part, LengthFormat format)
     {
         var told = new List<string>();
         var holes = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var cut in part.Cuts)
+        foreach (var cut in Shapes(part))
         {
             if (cut is not RoundCut round)
             {
@@ -50,6 +50,10 @@ internal sealed class CutWords(Part part, LengthFormat format)
             .ToList();
         return ReferenceEquals(sockets[0], cut) ? new SocketWords(part, Say).Of(sockets) : null;
     }
+
+    /// <summary>The cuts of a part, each shape once.</summary>
+    public static IEnumerable<PartCut> Shapes(Part part) =>
+        part.Cuts.Where(cut => cut is not OutlineCut { IsFurther: true });
 
     public string One(PartCut cut) =>
         cut switch

@@ -10,7 +10,9 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
 {
     private readonly Extent _blank = new(default, new(part.Length.Length, part.Width.Length, part.Thickness.Length));
 
-    public string Of(OutlineCut cut) =>
+    public string Of(OutlineCut cut) => cut.IsFurther ? $"{Name(cut)}: the rest of the same shape" : Told(cut);
+
+    private string Told(OutlineCut cut) =>
         cut.Kind switch
         {
             CutKind.Mitre when Wedge(cut) is { } wedge => Mitre(wedge),
@@ -19,9 +21,11 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
             or CutKind.RoundedEdge
             or CutKind.Cove
             or CutKind.Moulding when OpenSides(cut) is [var one, var other] =>
-                $"{Name(cut)} where {Side(one)} and {Side(other)} meet, " + Run(cut),
+                $"{Name(cut)} {Where(one, other)}, {Run(cut)}",
+            CutKind.Turning => $"turned {Name(cut)}, {Run(cut)}",
             CutKind.CutOut => Hole(cut),
             CutKind.Arch when Arch(cut) is { } arch => arch,
+            CutKind.SawnShape when cut.Called is { } shape => $"{shape}, {Run(cut)}",
             _ => Corners(cut),
         };
 

@@ -50,7 +50,13 @@ public static class PartsCsv
             ("shoulder width mm", row => Mm(row.First.ShoulderWidth)),
             ("finished length mm", row => Mm(row.First.FinishedLength)),
             ("finished width mm", row => Mm(row.First.FinishedWidth)),
-            ("grain", row => row.First.Material.HasGrain ? "along the length" : "any way"),
+            (
+                "grain",
+                row =>
+                    GrainWords.Of(row.First, piece.Format) is { } run ? CsvText.Words($"along the length; {run}")
+                    : row.First.Material.HasGrain ? "along the length"
+                    : "any way"
+            ),
             ("cuts", row => CsvText.Words(string.Join(" | ", new CutWords(row.First, format).All()))),
             ("joints", row => CsvText.Words(string.Join(" | ", Distinct(row, joints.Summary)))),
             ("volume cm3", row => ExactNumbers.Decimal(row.VolumeCubicMm / 1000, 6)),

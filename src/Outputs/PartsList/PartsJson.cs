@@ -76,6 +76,17 @@ public sealed class PartsJson
         Size("finishedLength", part.FinishedLength);
         Size("finishedWidth", part.FinishedWidth);
         _json.WriteString("grain", part.Material.HasGrain ? "along the length" : "any way");
+        if (part.Run is { } run)
+        {
+            _json.WriteStartObject("grainRun");
+            _json.WriteString("board", PlainText.Clean(run.Board));
+            _json.WriteNumber("number", run.Number);
+            _json.WriteNumber("of", run.Of);
+            Mm("spanMm", run.Span);
+            Mm("atMm", run.At);
+            _json.WriteString("from", run.Begins == Direction.Left ? "left" : "top");
+            _json.WriteEndObject();
+        }
         _json.WriteBoolean("kept", part.IsKept);
         _json.WriteNumber("volumeMm3", row.VolumeCubicMm);
         _json.WriteNumber("massKg", Rounded(row.MassKg, 6));

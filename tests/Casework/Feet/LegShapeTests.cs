@@ -92,7 +92,7 @@ public sealed class LegShapeTests
     [InlineData("of: posts, taper: { to: 20, below: 330 }", "The taper begins below the floor.")]
     [InlineData(
         "of: posts, taper: { to: 20 }, edge: chamfer 3",
-        "The edges of tapered legs are shaped by hand, along the taper."
+        "Legs have one of taper, turning and edge, not both taper and edge."
     )]
     [InlineData("plies: 2", "What the legs are made of is missing.")]
     public void What_cannot_be_a_leg_is_said(string legs, string message) =>

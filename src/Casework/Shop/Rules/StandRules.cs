@@ -38,6 +38,9 @@ public static class StandRules
             Rule.Practice
         );
 
+    public static Rule Pommel { get; } =
+        new(Section, "pommel", "1\"", "25 mm", "What of a turned leg stays square below its rails.", Rule.Practice);
+
     internal static IReadOnlyList<Rule> All { get; } =
-    [StandHeight, StandRail, StandRailSetback, ToeHeight, ToeDepth, PlinthSetback];
+    [StandHeight, StandRail, StandRailSetback, ToeHeight, ToeDepth, PlinthSetback, Pommel];
 }
