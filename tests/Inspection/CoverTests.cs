@@ -14,9 +14,9 @@ public sealed class CoverTests
     // Within 1/128 in (0.2 mm) of the lap wanted, and just beyond.
     [InlineData(28.1, 62, null, null)]
     [InlineData(28.3, 62, "trim-laps-too-little", 11.7)]
-    [InlineData(28, 55, "trim-laps-too-little", 5)]
-    [InlineData(40, 62, "trim-leaves-gap-open", 0)]
-    [InlineData(28, 47, "trim-leaves-gap-open", -3)]
+    [InlineData(28, 55, "trim-laps-too-little", 5.0)]
+    [InlineData(40, 62, "trim-leaves-gap-open", 0.0)]
+    [InlineData(28, 47, "trim-leaves-gap-open", -3.0)]
     public void A_strip_hides_its_gap_where_it_laps_over_both_sides(double from, double to, string? kind, double? lap)
     {
         var report = Inspect(Posts(), (decimal)from, (decimal)to);
