@@ -10,7 +10,7 @@ internal sealed class BayDividers(PieceBuilder piece, CarcasePlan plan, Box box)
 {
     private readonly Figure _dado = piece.Shop.Length(JointRules.DadoDepth, "dado depth");
 
-    private Figure? LetInto => plan.Joint == PanelJoint.Dado ? _dado : null;
+    private Figure? LetInto => plan.IsLetIn ? _dado : null;
 
     private Length LetIn => LetInto?.Length ?? Length.Zero;
 
@@ -127,5 +127,5 @@ internal sealed class BayDividers(PieceBuilder piece, CarcasePlan plan, Box box)
         );
     }
 
-    private Figure LetInBothEnds(Figure clear) => plan.Joint == PanelJoint.Dado ? clear + _dado + _dado : clear;
+    private Figure LetInBothEnds(Figure clear) => plan.IsLetIn ? clear + _dado + _dado : clear;
 }

@@ -166,9 +166,9 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
     }
 
     /// <summary>Length of a flat panel between two uprights: the clear width, and what goes into the dados.</summary>
-    private Figure FlatLength(Figure clear) => plan.Joint == PanelJoint.Dado ? clear + _dado + _dado : clear;
+    private Figure FlatLength(Figure clear) => plan.IsLetIn ? clear + _dado + _dado : clear;
 
-    private Figure? LetInto => plan.Joint == PanelJoint.Dado ? _dado : null;
+    private Figure? LetInto => plan.IsLetIn ? _dado : null;
 
     private Length LetIn => LetInto?.Length ?? Length.Zero;
 

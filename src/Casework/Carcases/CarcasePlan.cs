@@ -15,8 +15,17 @@ namespace Dryfit.Casework.Carcases;
 internal enum PanelJoint
 {
     Dado,
+
+    /// <summary>A dado for half of the panel, with a shoulder over it.</summary>
+    ShoulderedDado,
     Dowels,
+    Biscuits,
+    LooseTongue,
     Screws,
+    PluggedScrews,
+
+    /// <summary>Fittings that can be undone.</summary>
+    Connectors,
 }
 
 /// <summary>What closes a carcase above.</summary>
@@ -46,6 +55,9 @@ internal sealed record CarcasePlan
     public required Material? Edging { get; init; }
 
     public required PanelJoint Joint { get; init; }
+
+    /// <summary>Whether flat panels reach into the uprights by the depth of a dado.</summary>
+    public bool IsLetIn => Joint is PanelJoint.Dado or PanelJoint.ShoulderedDado;
 
     public required ClosedBy ClosedBy { get; init; }
 
@@ -99,7 +111,16 @@ internal sealed record BlindPlan(Direction End, Figure Width, Material Material,
 internal sealed record FillerPlan(Direction Side, Figure Width, Material Material);
 
 /// <summary>A face frame.</summary>
-internal sealed record FacePlan(Material Material, Figure Stile, Figure Rail, Figure Mullion, bool Dowelled);
+internal sealed record FacePlan(Material Material, Figure Stile, Figure Rail, Figure Mullion, FrameJoint Joint);
+
+/// <summary>How the members of a face frame are joined.</summary>
+internal enum FrameJoint
+{
+    PocketScrews,
+    Dowels,
+    MortiseAndTenon,
+    HalfLaps,
+}
 
 /// <summary>How a back is set.</summary>
 internal enum BackSet
@@ -151,6 +172,9 @@ internal sealed record LegsPlan(
 
     /// <summary>The arch under the rails; null for none.</summary>
     public RailArch? Arch { get; init; }
+
+    /// <summary>Whether the rails are tenoned into the legs; else dowelled.</summary>
+    public bool Tenoned { get; init; }
 
     public override Figure? Lift => Height;
 }

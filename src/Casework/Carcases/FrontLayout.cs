@@ -125,7 +125,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     {
         var count = region.Columns.Count;
         var divider = plan.Face?.Mullion ?? plan.Body.Thickness;
-        var widths = Sharing.Of(cell.Width, count > 1 ? divider * (count - 1) : null, region.Columns, "width");
+        var widths = Sharing.Of(piece, cell.Width, count > 1 ? divider * (count - 1) : null, region.Columns, "width");
         var fronts = new List<Front>();
         var bays = BayNames.For(count, cell.Bay);
         var rest = cell;
@@ -192,7 +192,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             if (divider is not null)
                 taken = taken is null ? divider : taken + divider;
         }
-        var heights = Sharing.Of(cell.Height, taken, rows, "height");
+        var heights = Sharing.Of(piece, cell.Height, taken, rows, "height");
         var bays = RowNames.For(rows, cell.Shelves is not null, cell.Bay);
         var fronts = new List<Front>();
         var rest = cell;

@@ -23,6 +23,24 @@ internal static class PanelJoints
         {
             case PanelJoint.Dado:
                 return Housing.Let(piece, upright, panel, KindOf(upright, panel, into), into);
+            case PanelJoint.ShoulderedDado:
+                return ShoulderedHousing.Let(piece, upright, panel, into, panel.Place.Lie.Shows.Axis());
+            case PanelJoint.Biscuits:
+                return Biscuits.Between(piece, upright, panel, into, spread, CountFor(panel.Reckoned.Size(spread)));
+            case PanelJoint.LooseTongue:
+                return LooseTongue.Between(piece, upright, panel, into, spread);
+            // Behind a partition another panel may lie: there the screws stay as they are.
+            case PanelJoint.PluggedScrews when upright.Role != Role.Partition:
+                return PluggedScrews.Between(
+                    piece,
+                    upright,
+                    panel,
+                    into,
+                    spread,
+                    CountFor(panel.Reckoned.Size(spread))
+                );
+            case PanelJoint.Connectors:
+                return Connectors.Between(piece, upright, panel, into, panel.Place.Lie.Shows.Opposite(), spread, 2);
             case PanelJoint.Dowels:
                 return Dowels.Between(piece, upright, panel, into, spread, CountFor(panel.Reckoned.Size(spread)));
             default:

@@ -16,6 +16,9 @@ internal sealed record Region
     /// <summary>Its share of what is left; 1 where nothing is said.</summary>
     public required Measure.Rational Share { get; init; }
 
+    /// <summary>How it grows against the one before it, in a bank that is graduated; null where it does not.</summary>
+    public Growth? Growth { get; init; }
+
     /// <summary>Side by side, left to right; or one above the other, top to bottom; or neither.</summary>
     public IReadOnlyList<Region> Columns { get; init; } = [];
 

@@ -8,11 +8,18 @@ namespace Dryfit.Casework.Carcases;
 /// <summary>Shares a clear size among regions: fixed ones first, the rest in proportion, exactly.</summary>
 internal static class Sharing
 {
+    /// <param name="piece">For the step to which graduated sizes are marked.</param>
     /// <param name="clear">The clear size of the whole.</param>
     /// <param name="dividers">What the parts between the regions take, in all.</param>
     /// <param name="what">"width" or "height", for sums and errors.</param>
     /// <returns>A size for each region, in order.</returns>
-    public static IReadOnlyList<Figure> Of(Figure clear, Figure? dividers, IReadOnlyList<Region> regions, string what)
+    public static IReadOnlyList<Figure> Of(
+        PieceBuilder piece,
+        Figure clear,
+        Figure? dividers,
+        IReadOnlyList<Region> regions,
+        string what
+    )
     {
         var left = dividers is null ? clear : clear - dividers;
         foreach (var region in regions)
@@ -36,6 +43,8 @@ internal static class Sharing
                 )
             );
         left = left.As($"{what} to share");
+        if (regions[0].Growth is { } growth)
+            return growth.Share(piece, left, regions.Count, what, regions[0].Place);
         var shares = flexible.Aggregate(Rational.Zero, (sum, r) => sum + r.Share);
         return
         [

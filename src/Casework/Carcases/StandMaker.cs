@@ -66,34 +66,41 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
 
         void Rail(string name, Direction shows, Length y, IReadOnlyList<PartDraft> from, IReadOnlyList<PartDraft> to)
         {
+            var (left, right) = (Tenon(plan, from, Direction.Left), Tenon(plan, to, Direction.Right));
             var rail = piece.Board(
                 group,
                 name,
                 Role.StandRail,
                 plan.RailMaterial,
                 Lie.Of(Direction.Right, shows),
-                along.As("rail length"),
+                Plus(Plus(along, left), right).As("rail length"),
                 plan.Rail,
-                new(railX, y, railZ)
+                new(railX - (left?.Length ?? Length.Zero), y, railZ)
             );
-            Dowel(from, rail, Direction.Left);
-            Dowel(to, rail, Direction.Right);
+            Tie(from, rail, Direction.Left, left);
+            Tie(to, rail, Direction.Right, right);
+            if (left is not null || right is not null)
+                rail.ShoulderLength = along.As("shoulder to shoulder");
         }
 
         void End(string name, Direction shows, Length x, IReadOnlyList<PartDraft> front, IReadOnlyList<PartDraft> rear)
         {
+            var between = depth - plan.LegDepth - plan.LegDepth;
+            var (before, behind) = (Tenon(plan, front, Direction.Front), Tenon(plan, rear, Direction.Back));
             var rail = piece.Board(
                 group,
                 name,
                 Role.StandRail,
                 plan.RailMaterial,
                 Lie.Of(Direction.Back, shows),
-                (depth - plan.LegDepth - plan.LegDepth).As("end rail length"),
+                Plus(Plus(between, before), behind).As("end rail length"),
                 plan.Rail,
-                new(x, envelope.Min.Y + plan.LegDepth.Length, railZ)
+                new(x, envelope.Min.Y + plan.LegDepth.Length - (before?.Length ?? Length.Zero), railZ)
             );
-            Dowel(front, rail, Direction.Front);
-            Dowel(rear, rail, Direction.Back);
+            Tie(front, rail, Direction.Front, before);
+            Tie(rear, rail, Direction.Back, behind);
+            if (before is not null || behind is not null)
+                rail.ShoulderLength = between.As("shoulder to shoulder");
         }
     }
 
@@ -218,6 +225,53 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
             leg.Add(ply);
         }
         return leg;
+    }
+
+    /// <summary>
+    /// The tenon of a rail in a leg; null where it is dowelled, or meets a side. Two rails come into a leg at the same
+    /// height: neither tenon may reach the other.
+    /// </summary>
+    private Figure? Tenon(LegsPlan plan, IReadOnlyList<PartDraft> leg, Direction into)
+    {
+        if (!plan.Tenoned || leg[0].Role != Role.Leg)
+            return null;
+        var rail = plan.RailMaterial.Thickness;
+        var whole = into.Axis() == Axis.Y ? plan.LegDepth : plan.LegWidth;
+        var room = piece.Shop.Length(JointRules.MortiseRoom).Length;
+        var other =
+            piece.Shop.Length(StandRules.StandRailSetback).Length
+            + ((rail.Length + MortiseTenon.ThicknessOf(piece, rail.Length)) / 2)
+            + room
+            + room;
+        var free = Figure.Given(
+            "room before the other rail's tenon",
+            whole.Length - other,
+            new TradeOrigin("common practice")
+        );
+        return Figure.Min(MortiseTenon.LengthOf(piece, rail, whole), free).As("tenon length");
+    }
+
+    private static Figure Plus(Figure figure, Figure? more) => more is null ? figure : figure + more;
+
+    private void Tie(IReadOnlyList<PartDraft> leg, PartDraft rail, Direction into, Figure? tenon)
+    {
+        if (tenon is null)
+        {
+            Dowel(leg, rail, into);
+            return;
+        }
+        // The shoulder of the rail lies against the ply that faces it.
+        var meets = leg.Where(ply => Extent.Shared(ply.Reckoned, rail.Reckoned) is not null)
+            .MaxBy(ply => Extent.Shared(ply.Reckoned, rail.Reckoned)!.Value.Size(into.Axis()));
+        if (meets is null || tenon.Length <= Length.Zero)
+            throw new CannotBuildException(
+                new InputError(
+                    $"There is no room for the tenons of the {rail.Name} in its leg.",
+                    rail.Source,
+                    "thicker legs, or `joint: dowels`"
+                )
+            );
+        MortiseTenon.Between(piece, leg, meets, rail, into, Axis.Z, tenon.Length);
     }
 
     /// <summary>Ties a rail to the plies of a leg, or to a side that goes down to the floor.</summary>

@@ -64,6 +64,9 @@ internal sealed record DoorPlan
     /// <summary>Hinges for each door; null: by height and weight.</summary>
     public required int? Hinges { get; init; }
 
+    /// <summary>Whether the rails are tenoned into mortises of the stiles; else stub tenons go into the grooves.</summary>
+    public required bool Tenoned { get; init; }
+
     /// <summary>What kind of hinge, by the figures of its maker's sheet.</summary>
     public required HardwareFamily Hinge { get; init; }
 
@@ -120,6 +123,7 @@ internal sealed record DoorPlan
             Arch = ArchedRail.Read(said, kind, division, raised, value.Place),
             IsCaptive = kind == DoorKind.Glazed && said?.Text("panes held by") == "groove",
             Hinges = said is not null && said.Has("hinges") ? said.Count("hinges") : null,
+            Tenoned = said?.Text("joint") == "mortise and tenon",
             Hinge = piece.Families.Hinge(
                 said?.Text("hinge"),
                 said?.PlaceOf("hinge") ?? value.Place,

@@ -129,6 +129,12 @@ internal static class DoorShapes
                         Default: "the material called `panes`, else `glass`"
                     ),
                     new(
+                        "joint",
+                        new ChoiceShape("stub tenons", "mortise and tenon"),
+                        "How the frame is joined: stub tenons in the grooves, or haunched tenons in mortises deeper than these.",
+                        Default: "stub tenons"
+                    ),
+                    new(
                         "hinges",
                         new CountShape(2, 12),
                         "Hinges for each door.",

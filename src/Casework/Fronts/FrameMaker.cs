@@ -23,6 +23,7 @@ internal static class FrameMaker
         var insideWidth = (leaf.Width - leaf.LeftStile - leaf.RightStile).As("inside width");
         var insideHeight = (leaf.Height - plan.TopRail - plan.BottomRail).As("inside height");
         Refuse(leaf, groove, insideWidth, insideHeight);
+        var reach = plan.Tenoned ? TenonOf(piece, Narrower(leaf), groove) : depth;
         var heights = RowHeights.Of(leaf, insideHeight);
         var middle = plan.Division.Rails;
 
@@ -37,7 +38,7 @@ internal static class FrameMaker
         var topWidth = arch is null ? plan.TopRail : (plan.TopRail + arch.Rise).As("top rail at its shoulders");
 
         var height = leaf.Height.As("stile length");
-        var across = (leaf.Width - leaf.LeftStile - leaf.RightStile + depth + depth).As("rail length");
+        var across = (leaf.Width - leaf.LeftStile - leaf.RightStile + reach + reach).As("rail length");
         var left = SizesOf("left stile", Role.DoorStile, height, leaf.LeftStile);
         var right = SizesOf("right stile", Role.DoorStile, height, leaf.RightStile);
         var top = SizesOf("top rail", Role.DoorRail, across, topWidth);
@@ -51,7 +52,7 @@ internal static class FrameMaker
 
         var between =
             middles.Select(m => m.Sizes).Append(top).Append(bottom).Max(rail => rail.Length.Length)
-            - (depth.Length * 2);
+            - (reach.Length * 2);
         var x = leaf.LeftOf(left.Width.Length + between + right.Width.Length);
         var innerLeft = x + left.Width.Length;
         var innerRight = innerLeft + between;
@@ -91,9 +92,13 @@ internal static class FrameMaker
         }
         foreach (var rail in (IEnumerable<PartDraft>)[topRail, bottomRail, .. middleRails])
         {
-            Tenon(rail, leftStile, Direction.Left);
-            Tenon(rail, rightStile, Direction.Right);
-            rail.ShoulderLength = (rail.Length - depth - depth).As("shoulder to shoulder");
+            Direction? outer =
+                rail == topRail ? Direction.Up
+                : rail == bottomRail ? Direction.Down
+                : null;
+            Tenon(rail, leftStile, Direction.Left, outer);
+            Tenon(rail, rightStile, Direction.Right, outer);
+            rail.ShoulderLength = (rail.Length - reach - reach).As("shoulder to shoulder");
         }
         return new DoorFrame
         {
@@ -139,8 +144,8 @@ internal static class FrameMaker
         {
             var atX =
                 leaf.BuiltFrom == Direction.Left
-                    ? innerLeft - depth.Length
-                    : innerRight + depth.Length - sizes.Length.Length;
+                    ? innerLeft - reach.Length
+                    : innerRight + reach.Length - sizes.Length.Length;
             return Member(name, Role.DoorRail, Level, across, width, new(atX, Face(sizes), atZ));
         }
 
@@ -152,11 +157,30 @@ internal static class FrameMaker
         void Groove(PartDraft member, Direction edge) =>
             EdgeGroove.Cut(member, edge, depth.Length, groove.Lip.Length, groove.Width.Length);
 
-        void Tenon(PartDraft rail, PartDraft stile, Direction into)
+        void Tenon(PartDraft rail, PartDraft stile, Direction into, Direction? outer)
         {
             var from = rail.Extent.Min.Y + groove.Lip.Length;
-            StubTenon.At(piece, stile, rail, into, depth.Length, Axis.Y, from, from + groove.Width.Length);
+            if (plan.Tenoned)
+                GroovedTenon.At(piece, stile, rail, into, reach.Length, outer, groove);
+            else
+                StubTenon.At(piece, stile, rail, into, depth.Length, Axis.Y, from, from + groove.Width.Length);
         }
+    }
+
+    private static Figure Narrower(Leaf leaf) =>
+        leaf.LeftStile.Length <= leaf.RightStile.Length ? leaf.LeftStile : leaf.RightStile;
+
+    /// <summary>Two thirds of the stile, but no more than five times the tenon's thickness, which is that of the groove.</summary>
+    private static Figure TenonOf(PieceBuilder piece, Figure stile, FrameGroove groove)
+    {
+        var step = piece.Scope.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 16) : Length.FromMillimetres(1);
+        var length = Figure
+            .Min(
+                (stile * new Rational(2, 3)).As("two thirds of the stile"),
+                (groove.Width * 5).As("five times its thickness")
+            )
+            .FloorTo(step);
+        return Figure.Max(length, groove.Depth).As("tenon length");
     }
 
     private static void Refuse(Leaf leaf, FrameGroove groove, Figure insideWidth, Figure insideHeight)

@@ -118,7 +118,7 @@ internal sealed class ShelfMaker(PieceBuilder piece, CarcasePlan plan)
     private PartDraft Fixed(ShelfBoard board, Cell bay, string name, Figure height)
     {
         var depth = piece.Shop.Length(JointRules.DadoDepth, "dado depth");
-        var dado = plan.Joint == PanelJoint.Dado;
+        var dado = plan.IsLetIn;
         var shelf = board.Make(
             bay,
             name,

@@ -110,8 +110,17 @@ internal static class CarcaseWord
                     ),
                     new(
                         "joint",
-                        new ChoiceShape("dado", "dowels", "screws"),
-                        "How flat panels meet the uprights.",
+                        new ChoiceShape(
+                            "dado",
+                            "shouldered dado",
+                            "dowels",
+                            "biscuits",
+                            "loose tongue",
+                            "screws",
+                            "plugged screws",
+                            "connectors"
+                        ),
+                        "How flat panels meet the uprights; all but screws and connectors are glued.",
                         Default: "dado behind a face frame, dowels without one"
                     ),
                     new(
@@ -161,6 +170,11 @@ internal static class CarcaseWord
                 "dado" => PanelJoint.Dado,
                 "dowels" => PanelJoint.Dowels,
                 "screws" => PanelJoint.Screws,
+                "shouldered dado" => PanelJoint.ShoulderedDado,
+                "biscuits" => PanelJoint.Biscuits,
+                "loose tongue" => PanelJoint.LooseTongue,
+                "plugged screws" => PanelJoint.PluggedScrews,
+                "connectors" => PanelJoint.Connectors,
                 _ => face is null ? PanelJoint.Dowels : PanelJoint.Dado,
             },
             ClosedBy = fields.Text("closed by") switch

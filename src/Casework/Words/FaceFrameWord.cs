@@ -36,7 +36,7 @@ internal static class FaceFrameWord
                     new("material", new NameShape("material"), "What it is made of.", Default: "the carcase's own"),
                     new(
                         "joint",
-                        new ChoiceShape("pocket screws", "dowels"),
+                        new ChoiceShape("pocket screws", "dowels", "mortise and tenon", "half laps"),
                         "How it is put together.",
                         Default: "the shop's joint"
                     ),
@@ -58,7 +58,13 @@ internal static class FaceFrameWord
             fields?.LengthOrNull("rails", "frame rail")
                 ?? piece.Shop.Length(FaceFrameRules.FrameRailWidth, "frame rail"),
             fields?.LengthOrNull("mullions", "mullion") ?? piece.Shop.Length(FaceFrameRules.MullionWidth, "mullion"),
-            (fields?.Text("joint") ?? piece.Shop.Choice(FaceFrameRules.FrameJoint)) == "dowels"
+            (fields?.Text("joint") ?? piece.Shop.Choice(FaceFrameRules.FrameJoint)) switch
+            {
+                "dowels" => FrameJoint.Dowels,
+                "mortise and tenon" => FrameJoint.MortiseAndTenon,
+                "half laps" => FrameJoint.HalfLaps,
+                _ => FrameJoint.PocketScrews,
+            }
         );
     }
 }

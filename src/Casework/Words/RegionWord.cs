@@ -31,6 +31,20 @@ internal static class RegionWord
                 ]
         );
 
+    public static RecordShape Graduated { get; } =
+        new(
+            "graduated regions",
+            "Several regions that grow: from the top down, or from the left, each by a ratio or by a step.",
+            "rows: { graduated: 4, ratio: 1.2, of: drawer }",
+            () =>
+                [
+                    new("graduated", new CountShape(2, 20), "How many.", Required: true),
+                    new("ratio", new NumberShape(), "How many times as large each is as the one before."),
+                    new("step", new LengthShape(LengthSign.AboveZero), "How much larger each is than the one before."),
+                    new("of", new EitherShape(Bare, Word!), "What each of them is.", Required: true),
+                ]
+        );
+
     public static RecordShape Word { get; } =
         new(
             "region",
@@ -71,7 +85,7 @@ internal static class RegionWord
                 ]
         );
 
-    private static EitherShape Parts => new(new ListShape(new EitherShape(Bare, Word), 1, 100), Equal);
+    private static EitherShape Parts => new(new ListShape(new EitherShape(Bare, Word), 1, 100), Equal, Graduated);
 
     public static Region Read(Mapping front, PieceBuilder piece)
     {
@@ -118,7 +132,15 @@ internal static class RegionWord
     private static List<Region> PartsOf(Fields fields, string key, string across, PieceBuilder piece, ref int count)
     {
         var parts = new List<Region>();
-        if (fields.Map(key) is { } equal)
+        if (fields.Map(key) is { } graduated && graduated.Has("graduated"))
+        {
+            var each = graduated.Node("of")!;
+            var many = graduated.Count("graduated");
+            var growth = Growth.Read(graduated);
+            for (var n = 0; n < many; n++)
+                parts.Add(Read(each, piece, across, ref count) with { Growth = growth });
+        }
+        else if (fields.Map(key) is { } equal)
         {
             var each = equal.Node("of")!;
             for (var n = equal.Count("equal"); n > 0; n--)

@@ -31,6 +31,12 @@ internal static class StandWord
                         Default: "the shop's stand rails"
                     ),
                     new(
+                        "joint",
+                        new ChoiceShape("dowels", "mortise and tenon"),
+                        "How the rails meet the legs.",
+                        Default: "dowels"
+                    ),
+                    new(
                         "at",
                         new ChoiceShape("both ends", "left end", "right end"),
                         "Where there are legs; at the other end the side goes down to the floor.",
@@ -178,18 +184,24 @@ internal static class StandWord
                 )
             );
         var arch = ArchWord.Read(fields, usual: null);
+        var tenoned = fields.Text("joint") == "mortise and tenon";
         var at = fields.Text("at") ?? "both ends";
         var (left, right) = (at != "right end", at != "left end");
         if (fields.Map("legs") is not { } legs)
         {
             var square = fields.Length("legs", "leg width");
-            return new LegsPlan(material, square, square, 1, material, rail, height, left, right) { Arch = arch };
+            return new LegsPlan(material, square, square, 1, material, rail, height, left, right)
+            {
+                Arch = arch,
+                Tenoned = tenoned,
+            };
         }
         var said = LegWords.Read(legs, piece, material);
         return new LegsPlan(said.Of, said.Width, said.Depth, said.Plies, material, rail, height, left, right)
         {
             Shape = said.Shape,
             Arch = arch,
+            Tenoned = tenoned,
         };
     }
 }

@@ -22,7 +22,7 @@ internal static class JarRack
         if (width.Length <= Length.Zero)
             throw site.Refused("Setback and guard leave nothing of the shelves.", "a deeper carcase");
 
-        var dado = site.Plan.Joint == PanelJoint.Dado;
+        var dado = site.Plan.IsLetIn;
         var depth = site.Rule(JointRules.DadoDepth, "dado depth");
         var length = (dado ? site.Bay.InsideWidth + depth + depth : site.Bay.InsideWidth).As("shelf length");
         var parts = new List<PartDraft>();

@@ -134,6 +134,73 @@ public static class JointRules
         {
             Shape = Rule.AboveZero,
         };
+    public static Rule TenonShoulder { get; } =
+        new(
+            Section,
+            "tenon shoulder",
+            "1/4\"",
+            "6 mm",
+            "Shoulder at each edge of a tenon, but no more than a sixth of its part.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule MortiseRoom { get; } =
+        new(
+            Section,
+            "mortise room",
+            "1/16\"",
+            "1.5 mm",
+            "How much deeper a mortise is than its tenon is long.",
+            "1/16 to 1/8 in: WOOD magazine, sizing mortises and tenons"
+        );
+    public static Rule SlotLength { get; } =
+        new(Section, "slot length", "2 1/2\"", "62 mm", "Length of the slot for a biscuit.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule SlotDepth { get; } =
+        new(Section, "slot depth", "1/2\"", "12.5 mm", "Depth of that slot in each part.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule SlotWidth { get; } =
+        new(Section, "slot width", "4 mm", "4 mm", "Width of that slot.", Rule.Practice) { Shape = Rule.AboveZero };
+    public static Rule Plug { get; } =
+        new(Section, "plug", "3/8\"", "10 mm", "Diameter of the plugs over sunk screws.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule PlugDepth { get; } =
+        new(
+            Section,
+            "plug depth",
+            "1/4\"",
+            "6 mm",
+            "Depth of the holes for plugs, but no more than half of the part.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule TongueThickness { get; } =
+        new(Section, "tongue thickness", "1/4\"", "6 mm", "Thickness of loose tongues.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule TongueDepth { get; } =
+        new(Section, "tongue depth", "3/8\"", "9 mm", "How far a loose tongue goes into each part.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule TongueRoom { get; } =
+        new(Section, "tongue room", "1/32\"", "0.5 mm", "How much deeper its grooves are.", Rule.Practice);
+    public static Rule TongueStop { get; } =
+        new(Section, "tongue stop", "1\"", "25 mm", "How far its grooves stop before each end.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
 
     internal static IReadOnlyList<Rule> All { get; } =
     [
@@ -150,5 +217,16 @@ public static class JointRules
         SoftwoodSlope,
         HardwoodSlope,
         Finger,
+        TenonShoulder,
+        MortiseRoom,
+        SlotLength,
+        SlotDepth,
+        SlotWidth,
+        Plug,
+        PlugDepth,
+        TongueThickness,
+        TongueDepth,
+        TongueRoom,
+        TongueStop,
     ];
 }
