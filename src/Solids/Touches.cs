@@ -37,7 +37,7 @@ public static class Touches
             {
                 if (Shared(edges[i], edges[j], near) is { } touch)
                 {
-                    touches.Add(touch);
+                    Add(touches, touch, near);
                 }
             }
         }
@@ -52,6 +52,46 @@ public static class Touches
         }
 
         return touches;
+    }
+
+    // Stretches that follow each other in one line are one: a corner may have been put in the middle.
+    private static void Add(List<Touch> touches, Touch touch, double near)
+    {
+        for (var i = 0; i < touches.Count; i++)
+        {
+            if (Joined(touches[i], touch, near) is { } joined)
+            {
+                touches.RemoveAt(i);
+                Add(touches, joined, near);
+                return;
+            }
+        }
+
+        touches.Add(touch);
+    }
+
+    private static Touch? Joined(Touch a, Touch b, double near)
+    {
+        var along = a.To - a.From;
+        var length = Math.Sqrt(Vec3.Dot(along, along));
+        along *= 1 / length;
+        var (p, q) = (Vec3.Dot(b.From - a.From, along), Vec3.Dot(b.To - a.From, along));
+        if (
+            Distance(b.From, a.From + (along * p), a.From + (along * p)) > near
+            || Distance(b.To, a.From + (along * q), a.From + (along * q)) > near
+            || Math.Min(p, q) > length + near
+            || Math.Max(p, q) < -near
+        )
+        {
+            return null;
+        }
+
+        var (start, end) = p <= q ? (b.From, b.To) : (b.To, b.From);
+        return new(
+            Math.Min(p, q) < 0 ? start : a.From,
+            Math.Max(p, q) > length ? end : a.To,
+            [.. a.Cuts.Union(b.Cuts).Order()]
+        );
     }
 
     // The edges between two faces, by where they start along x.

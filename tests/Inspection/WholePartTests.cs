@@ -13,7 +13,7 @@ public sealed class WholePartTests
         var report = Rail(Box(300, 0, 0, 310, 20, 100)).Inspect();
         var finding = report.The(PartWhole.FallsApart);
         Assert.Equal(
-            "The rail falls into 2 pieces (300 mm x 100 mm x 20 mm, 600 cm3, 90 mm x 100 mm x 20 mm, 180 cm3), parted by cut-0.",
+            "The rail falls into 2 pieces (300 mm x 100 mm x 20 mm, 600 cm3; 90 mm x 100 mm x 20 mm, 180 cm3), parted by cut-0.",
             finding.Message
         );
         Assert.Equal(["rail"], finding.Parts);
@@ -95,6 +95,46 @@ public sealed class WholePartTests
         var report = Rail(Box(0, 0, 0, 200, 10, 100), Box(200, 10, 0, 400, 20, 100)).Inspect();
         report.The(PartWhole.FallsApart);
         Assert.DoesNotContain(report.Findings, finding => finding.Kind == PartTouchesItself.KnifeEdge);
+    }
+
+    // The same from a recipe: an apron of 700 x 180 x 24 with the maker's own cuts.
+    [Theory]
+    [InlineData(
+        "part-falls-apart",
+        "{ in: front, from: top 40, wide: 20, deep: 12 }",
+        "{ in: back, from: top 60, wide: 20, deep: 12 }"
+    )]
+    [InlineData(
+        "part-touches-itself",
+        "{ in: front, from: top 40, wide: 20, deep: 12, stopped: [left 90, right 90] }",
+        "{ in: back, from: top 60, wide: 20, deep: 12, stopped: [left 90, right 90] }"
+    )]
+    [InlineData(
+        null,
+        "{ in: front, from: top 40, wide: 20, deep: 12 }",
+        "{ in: back, from: top 61, wide: 20, deep: 12 }"
+    )]
+    public void Grooves_of_a_recipe_that_meet_are_found(string? kind, string front, string back)
+    {
+        var report = Whole.Recipe(
+            $"""
+            piece: An apron in trouble
+            units: mm
+            materials: {"{ body: ash 24 }"}
+            boards:
+              apron:
+                lies: on edge
+                length: 700
+                width: 180
+                left: at 0
+                front: at 0
+                bottom: at 0
+                cuts:
+                  - groove: {front}
+                  - groove: {back}
+            """
+        );
+        Assert.Equal(kind, report.Findings.SingleOrDefault()?.Kind.Id);
     }
 
     private static Bench Rail(params Extent[] cuts)

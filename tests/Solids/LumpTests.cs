@@ -63,6 +63,14 @@ public sealed class LumpTests
         Assert.Equal((200.0, 10.0, 200.0, 10.0), (touch.From.X, touch.From.Z, touch.To.X, touch.To.Z));
         Assert.Equal([0, 1], touch.Cuts);
 
+        // Stopped at both ends, the two edges run between the same corners.
+        var stopped = Build(
+            new BoxCut(new(100, 50, 0), new(200, 200, 10)),
+            new BoxCut(new(200, 50, 10), new(300, 200, 20))
+        );
+        touch = Assert.Single(Touches.Of(stopped));
+        Assert.Equal(150, Math.Abs(touch.To.Y - touch.From.Y));
+
         var corner = Build(new BoxCut(default, new(300, 150, 10)), new BoxCut(new(300, 150, 10), Size));
         var point = Assert.Single(Touches.Of(corner));
         Assert.True(point.IsPoint);

@@ -47,7 +47,7 @@ internal sealed class PartWhole : ICheck
     {
         var lumps = Lumps.Of(part.Solid);
         var smallest = CutPlaces.InPiece(part, lumps[^1].Bounds);
-        var all = string.Join(", ", lumps.Select(lump => SizeOf(piece, lump)));
+        var all = string.Join("; ", lumps.Select(lump => SizeOf(piece, lump)));
         var count = lumps.Count.ToString(CultureInfo.InvariantCulture);
         return new()
         {
