@@ -87,8 +87,9 @@ internal sealed class FaceSweep(FacePoints points)
         }
 
         Array.Sort(keys, keysOrder, 0, count);
+        SortLevel(count);
 
-        // What is level with each other, or out of order by its rounding: little, by insertion.
+        // What is out of order by its rounding: little, by insertion.
         for (var i = 1; i < count; i++)
         {
             var moving = keysOrder[i];
@@ -108,6 +109,31 @@ internal sealed class FaceSweep(FacePoints points)
         {
             order.Add(keysOrder[i]);
             rank[keysOrder[i]] = i;
+        }
+    }
+
+    // Corners in a line across the sweep, as those of bores in a row are, by their other coordinate.
+    private void SortLevel(int count)
+    {
+        for (var first = 0; first < count; )
+        {
+            var last = first + 1;
+            while (last < count && keys[last] == keys[first])
+            {
+                last++;
+            }
+
+            if (last - first > 2)
+            {
+                for (var i = first; i < last; i++)
+                {
+                    keys[i] = points.Y(keysOrder[i]);
+                }
+
+                Array.Sort(keys, keysOrder, first, last - first);
+            }
+
+            first = last;
         }
     }
 

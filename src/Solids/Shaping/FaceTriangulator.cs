@@ -217,8 +217,9 @@ internal sealed class FaceTriangulator(PointTable points)
     private bool Fan(int from, int tip, int loop, ReadOnlySpan<Vec3> vertices, Store<int> into)
     {
         ref var mouth = ref mouths[loop];
-        var at = shape.Vertex(from);
-        for (var i = 0; i < mouth.Stride; i++)
+        var (at, tipVertex) = (shape.Vertex(from), shape.Vertex(tip));
+        var written = into.Extend(3 * mouth.Stride);
+        for (var i = 0; i < written.Length; i += 3)
         {
             var next = mouth.After(at);
             if (shape.Turn(vertices[at], vertices[next], tip) <= 0)
@@ -226,9 +227,7 @@ internal sealed class FaceTriangulator(PointTable points)
                 return false;
             }
 
-            into.Add(at);
-            into.Add(next);
-            into.Add(shape.Vertex(tip));
+            (written[i], written[i + 1], written[i + 2]) = (at, next, tipVertex);
             at = next;
         }
 
