@@ -3,6 +3,7 @@ using Dryfit.Findings;
 using Dryfit.Inspection;
 using Dryfit.Outputs;
 using Dryfit.Outputs.CutList;
+using Dryfit.Outputs.Documents;
 using Dryfit.Outputs.FrontView;
 using Dryfit.Outputs.Glb;
 using Dryfit.Outputs.PartsList;

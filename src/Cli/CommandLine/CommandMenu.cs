@@ -25,6 +25,7 @@ internal sealed class CommandMenu
         Add(CheckCommand.Make(surroundings));
         Add(WhyCommand.Make(surroundings));
         Add(ReadCommand.Make(surroundings));
+        Add(SurveyCommand.Make(surroundings));
         _helpCommand.Arguments.Add(_helpOf);
         Root.Subcommands.Add(_helpCommand);
         _pages[Root] = RootHelp.Page;

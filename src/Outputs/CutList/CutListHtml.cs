@@ -1,6 +1,7 @@
 using System.Text;
 using Dryfit.Casework;
 using Dryfit.Findings;
+using Dryfit.Outputs.Documents;
 
 namespace Dryfit.Outputs.CutList;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Dryfit.Casework;
 using Dryfit.Findings;
 using Dryfit.Measure;
+using Dryfit.Outputs.Documents;
 using Dryfit.Outputs.Findings;
 using Dryfit.Outputs.FrontView;
 using Dryfit.Outputs.PartsList;

@@ -5,7 +5,7 @@ using Scriban.Functions;
 using Scriban.Parsing;
 using Scriban.Runtime;
 
-namespace Dryfit.Outputs.CutList;
+namespace Dryfit.Outputs.Documents;
 
 /// <summary>
 /// Runs templates within bounds: what an expression gives is text and comes out encoded for HTML, a name that is not

@@ -6,7 +6,7 @@ using Scriban.Parsing;
 using Scriban.Runtime;
 using Scriban.Syntax;
 
-namespace Dryfit.Outputs.CutList;
+namespace Dryfit.Outputs.Documents;
 
 /// <summary>A page's template: the tool's own or the maker's.</summary>
 /// <param name="Name">The file as the user named it; errors carry it.</param>
