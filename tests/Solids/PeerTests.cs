@@ -90,7 +90,8 @@ public sealed class PeerTests(ITestOutputHelper output)
         }
     }
 
-    // Where everything is flush but for its rounding many boards have fins; so many of a thousand are let pass. Upright boards have them in the peer.
+    // Where everything is flush but for its rounding many boards have fins; so many of a thousand are let pass. Of upright
+    // boards it is the peer that has them, seldom.
     private void Compare(Gen<(Vec3 Size, Cut[] Cuts)> kind, int percent, int mostFins)
     {
         using var peer = Peer.Start(PeerFolder(), out var why);
@@ -194,7 +195,7 @@ public sealed class PeerTests(ITestOutputHelper output)
             if (!isSame)
             {
                 var counted = PointCount.Volume(board.Size, board.Cuts);
-                if (Math.Abs(ourVolume - counted) < Math.Abs(volume - counted) / 4)
+                if (Math.Abs(ourVolume - counted) < Math.Abs(volume - counted) / 2)
                 {
                     Misled++;
                     return;

@@ -4,7 +4,7 @@ namespace Dryfit.Solids.Tests;
 /// could be wrong. It settles who is right where two kernels differ.</summary>
 internal static class PointCount
 {
-    private const int Steps = 120;
+    private const int Steps = 300;
 
     public static double Volume(Vec3 size, IReadOnlyList<Cut> cuts)
     {

@@ -3,9 +3,9 @@ using Dryfit.Solids.Exact;
 namespace Dryfit.Solids.Shaping;
 
 /// <summary>
-/// Parts a face into well-shaped triangles: a four-cornered face by its better diagonal, others by a sweep whose
-/// diagonals are then turned. The mouth of a round hole takes part with every third corner or so; the
-/// corners between are fanned in at the end, which they allow unless something comes very near.
+/// Parts a face into well-shaped triangles: a four-cornered face by its better diagonal, others by a sweep whose diagonals are
+/// then turned, into the constrained Delaunay triangulation. The mouth of a round hole takes part with every third corner or so;
+/// the corners between are fanned in at the end, which they allow unless something comes very near.
 /// </summary>
 internal sealed class FaceTriangulator(PointTable points)
 {
@@ -93,7 +93,6 @@ internal sealed class FaceTriangulator(PointTable points)
     private void Triangulate()
     {
         (sweep ??= new(shape)).Run(shape.Starts, triangles);
-
         (turner ??= new(shape)).Run(triangles);
     }
 
