@@ -94,6 +94,9 @@ internal sealed record DrawerPlan
 
     public required DividersPlan? Dividers { get; init; }
 
+    /// <summary>The old box that is used again; null for a new one.</summary>
+    public required OldBoxPlan? Old { get; init; }
+
     public required SourcePlace Place { get; init; }
 
     /// <summary>What the front of the box is made of.</summary>
@@ -145,6 +148,7 @@ internal sealed record DrawerPlan
             Handle = HandlePlan.Read(piece, said, place),
             Edging = materials.Edging(front),
             Dividers = DividersPlan.Read(piece, said, box),
+            Old = OldBoxPlan.Read(said, box),
             Place = place,
         };
     }

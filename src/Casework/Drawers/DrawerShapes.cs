@@ -72,6 +72,7 @@ internal static class DrawerShapes
                         "Height of the box.",
                         Default: "the opening less the room above and below, rounded down to the shop's step"
                     ),
+                    new("old box", OldBoxPlan.Shape, "An old box that is used again.", Default: "a new box"),
                     new("dividers", DividersPlan.Shape, "Dividers in the box.", Default: "none"),
                     new(
                         "slides",

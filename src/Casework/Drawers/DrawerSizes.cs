@@ -38,7 +38,7 @@ internal sealed record DrawerSizes
     public static DrawerSizes Of(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group)
     {
         var own = piece.AsCut.ForUnit(group.Name);
-        var run = DrawerRun.Of(piece, site, plan, plan.Box.Thickness.As("side thickness"));
+        var run = DrawerRun.Of(piece, site, plan, plan.Old?.Side ?? plan.Box.Thickness.As("side thickness"));
         var below = run.Below;
         var clear = site.Opening.Clear;
         // Slides go on the sides, which end behind the lap of half-blind dovetails.
@@ -50,9 +50,14 @@ internal sealed record DrawerSizes
         NoRoom.Unless(width.Length > Dryfit.Measure.Length.Zero, $"box of the {group.Name}", site, plan.Place);
         return new DrawerSizes
         {
-            Width = own?.Width ?? width,
-            Height = own?.Height ?? plan.BoxHeight ?? HeightFor(piece, site, plan, group, run),
-            Length = own?.Length ?? (lap is null ? slide : slide + lap).As("box length"),
+            Width = plan.Old?.Left(Axis.X, width) ?? own?.Width ?? width,
+            Height =
+                plan.Old?.Left(Axis.Z, HeightFor(piece, site, plan, group, run))
+                ?? own?.Height
+                ?? plan.BoxHeight
+                ?? HeightFor(piece, site, plan, group, run),
+            Length =
+                plan.Old?.Left(Axis.Y, slide) ?? own?.Length ?? (lap is null ? slide : slide + lap).As("box length"),
             Slide = slide,
             Run = run,
             FrontY = plan.OwnFront ? site.FaceY : plan.Fit.BackY(piece, plan.Front.Thickness),
@@ -98,6 +103,11 @@ internal sealed record DrawerSizes
         if (lap is not null)
             room -= lap;
         room = room.As("room for the slides");
+        // An old box is no longer than it was; slides are no longer than their box.
+        if (plan.Old is { } old && (old.CutAt?.Axis() != Axis.Y || old.To is not null))
+            room = Figure.Min(room, old.Left(Axis.Y, room));
+        else if (plan.Old is not null)
+            room = Figure.Min(room, plan.Old.Length);
         var slide = plan.SlideLength ?? run.LongestIn(room)?.As("slide length");
         if (slide is null || slide.Length > room.Length || slide.Length <= Dryfit.Measure.Length.Zero)
             throw NoRoom.Of(

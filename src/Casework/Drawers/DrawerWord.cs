@@ -28,7 +28,9 @@ internal static class DrawerWord
         var group = piece.Group(local, GroupKind.Drawer, site.Carcase, plan.Place);
         var sizes = DrawerSizes.Of(piece, site, plan, group);
         var applied = plan.OwnFront ? null : Face(piece, site, plan, group);
-        var box = DrawerBox.Make(piece, group, plan, sizes);
+        var box = plan.Old is { } old
+            ? new OldBox(piece, group, plan, old, sizes).Make()
+            : DrawerBox.Make(piece, group, plan, sizes);
         if (applied is not null)
             Screw(piece, plan, applied.Panel, box);
         var face = applied ?? new BandedPanel(box.Front, []);

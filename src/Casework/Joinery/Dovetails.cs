@@ -19,11 +19,20 @@ internal static class Dovetails
     /// <param name="tails">The board with the tails.</param>
     /// <param name="into">The way the tail board goes on to the pins, through its own thickness.</param>
     /// <param name="end">Where the ends of the tails point.</param>
-    public static Joint Between(PieceBuilder piece, PartDraft pins, PartDraft tails, Direction into, Direction end)
+    public static Joint Between(PieceBuilder piece, PartDraft pins, PartDraft tails, Direction into, Direction end) =>
+        Between(piece, pins, tails, into, end, Extent.Shared(pins.Reckoned, tails.Reckoned));
+
+    /// <summary>The same within a place of its own: where old boards met before they were cut down.</summary>
+    public static Joint Between(
+        PieceBuilder piece,
+        PartDraft pins,
+        PartDraft tails,
+        Direction into,
+        Direction end,
+        Extent? within
+    )
     {
-        var room =
-            Extent.Shared(pins.Reckoned, tails.Reckoned)
-            ?? throw new InvalidOperationException($"{tails.Name} and {pins.Name} stand apart.");
+        var room = within ?? throw new InvalidOperationException($"{tails.Name} and {pins.Name} stand apart.");
         var spread = (Axis)(3 - (int)into.Axis() - (int)end.Axis());
         var joint = piece.NextJointId;
         var tall = room.Size(spread);
@@ -73,6 +82,30 @@ internal static class Dovetails
                 below = laid[n].To;
         }
         return piece.Join(JointKind.Dovetail, pins, tails, into, room.Size(into.Axis()));
+    }
+
+    /// <summary>
+    /// Whether boards that are ripped at a height keep a sliver of a tail that no longer hangs on its board: where the cut
+    /// runs between the root of a tail and its wider end.
+    /// </summary>
+    /// <param name="tall">Height of the boards before.</param>
+    /// <param name="deep">Length of the tails.</param>
+    /// <param name="at">The cut, from the lower edge.</param>
+    /// <param name="keepsAbove">Whether what lies above the cut is kept.</param>
+    public static bool LeavesSliver(
+        PieceBuilder piece,
+        PartDraft tails,
+        Length tall,
+        Length deep,
+        Length at,
+        bool keepsAbove
+    )
+    {
+        var shift = deep / SlopeIn(piece, tails.Material);
+        return Lay(piece, tails, tall, shift)
+            .Exists(tail =>
+                keepsAbove ? tail.To - shift <= at && at < tail.To : tail.From < at && at <= tail.From + shift
+            );
     }
 
     private static int SlopeIn(PieceBuilder piece, Material material) =>
