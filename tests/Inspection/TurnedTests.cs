@@ -115,6 +115,33 @@ public sealed class TurnedTests
         Assert.Contains(report.Findings, f => f.Kind.Id == "fronts-touch");
     }
 
+    [Theory]
+    [InlineData("right")]
+    [InlineData("left")]
+    public void Diagonal_front_is_sound_and_its_slips_are_found(string corner)
+    {
+        var recipe =
+            $$"""
+            piece: Corner
+            units: mm
+            materials: { body: birch plywood 18, backs: birch plywood 6.5, frame: ash 20 }
+            carcases:
+              corner:
+                size: [900, 720, 900]
+                stands on: { plinth: 90 }
+                face frame: { material: frame }
+                diagonal: { corner: {{corner}}, beside: 560 }
+                shelves: { adjustable: 2 }
+                front: { doors: framed }
+
+            """;
+        Assert.Empty(Whole.Recipe(recipe).Findings);
+        var short7 = Whole.Recipe(recipe + "as cut:\n  corner front door: { height: 540 }\n");
+        Assert.Contains(short7.Findings, f => f.Kind.Id == "front-gap-too-wide");
+        var shortEnd = Whole.Recipe(recipe + "as cut:\n  corner front face frame top rail: { length: 390 }\n");
+        Assert.Contains(shortEnd.Findings, f => f.Kind.Id == "joint-open");
+    }
+
     private static string Told(Finding finding) =>
         $"{finding.Kind.Id}: {finding.Message} {Size(finding.Measured)} {finding.Remedy?.Text}";
 

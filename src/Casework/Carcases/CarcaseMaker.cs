@@ -1,3 +1,4 @@
+using Dryfit.Casework.Corners;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Edges;
 using Dryfit.Casework.Feet;
@@ -14,6 +15,11 @@ internal static class CarcaseMaker
 {
     public static void Make(PieceBuilder piece, CarcasePlan plan, AsMeasured measured)
     {
+        if (plan.Diagonal is not null)
+        {
+            new DiagonalMaker(piece, plan, plan.Diagonal).Make(measured);
+            return;
+        }
         var box = new BoxMaker(piece, plan).Make();
         var front = plan.Front is null
             ? new Region

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Corners;
 using Dryfit.Casework.Feet;
 using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Heads;
@@ -82,6 +83,9 @@ internal sealed record CarcasePlan
     public HeadPlan? Head { get; init; }
 
     public required ShelvesPlan? Shelves { get; init; }
+
+    /// <summary>Its front across a corner; null for a square carcase.</summary>
+    public DiagonalPlan? Diagonal { get; init; }
 
     /// <summary>The end that stands behind another run; null for none.</summary>
     public BlindPlan? Blind { get; init; }

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Joinery;
 using Dryfit.Casework.Words;
 
 namespace Dryfit.Casework.Carcases;
@@ -47,10 +48,21 @@ internal static class Neighbours
         {
             var blind = PartsOf(corner).FirstOrDefault(p => p.Role == Role.BlindPanel);
             var filler = PartsOf(group).FirstOrDefault(p => p.Role == Role.Filler);
+            if (body.Spot.Touches && blind is null)
+                AgainstDiagonalEnd(corner, body, group);
             if (blind is null || filler is null)
                 return;
             // What closes the gap of a return ends on the panel behind it.
             piece.Join(JointKind.Resting, blind, filler, body.Spot.Towards!.Value, glued: false);
+        }
+
+        void AgainstDiagonalEnd(GroupDraft corner, Body body, GroupDraft group)
+        {
+            var towards = body.Spot.Towards!.Value;
+            var end = PartsOf(corner).FirstOrDefault(p => p.Role == Role.Side && p.Place.Lie.Shows == Direction.Front);
+            var side = PartsOf(group).FirstOrDefault(p => p.Role == Role.Side && p.Place.Lie.Shows == towards);
+            if (end is not null && side is not null)
+                Screws.Between(piece, end, side, towards, 4);
         }
 
         void OnAtAnAngle(Body lower, GroupDraft lowerGroup, Body upper, GroupDraft upperGroup)

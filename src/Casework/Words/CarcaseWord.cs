@@ -1,3 +1,4 @@
+using Dryfit.Casework.Corners;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Hanging;
@@ -46,6 +47,12 @@ internal static class CarcaseWord
                         Default: "none: a frameless carcase"
                     ),
                     new("front", RegionWord.Word, "What the front is divided into.", Default: "one open bay"),
+                    new(
+                        "diagonal",
+                        DiagonalWord.Word,
+                        "A front across the corner of two walls, at 45 degrees.",
+                        Default: "square"
+                    ),
                     new(
                         "blind",
                         BlindWord.Word,
@@ -156,7 +163,7 @@ internal static class CarcaseWord
                 )
             );
         var hangs = HangsWord.Read(fields, piece, material);
-        return new CarcasePlan
+        var plan = new CarcasePlan
         {
             Group = group,
             Envelope = body.Envelope,
@@ -201,6 +208,7 @@ internal static class CarcaseWord
             Scribes = ScribesWord.Read(fields, piece, fronts),
             Filler = FillerWord.Read(fields, piece, body, fronts),
         };
+        return plan with { Diagonal = DiagonalWord.Read(fields, piece, plan) };
     }
 
     /// <summary>Two stretchers want a third of the depth free between them; a shallower carcase gets a panel.</summary>

@@ -153,11 +153,12 @@ internal static class PlaceWord
                 pivot.Moved(Direction.Left, size.Width),
                 new PlanTurn(pivot, 90, corner.Turn),
                 corner.Name,
-                Direction.Right
+                Direction.Right,
+                gap.Sign == 0
             );
         }
         var start = new Point(box.Max.X - size.Depth, front, box.Min.Z);
-        return new(start, new PlanTurn(start, -90, corner.Turn), corner.Name, Direction.Left);
+        return new(start, new PlanTurn(start, -90, corner.Turn), corner.Name, Direction.Left, gap.Sign == 0);
     }
 }
 
@@ -166,7 +167,14 @@ internal static class PlaceWord
 /// <param name="Frame">How that frame is turned; null where it is the piece's own.</param>
 /// <param name="Neighbour">The body it stands on, beside or before; null for none.</param>
 /// <param name="Towards">The way from it to its neighbour, in its own frame; null for none.</param>
-internal sealed record Spot(Point Corner, PlanTurn? Frame, string? Neighbour, Direction? Towards);
+/// <param name="Touches">Whether it stands against its neighbour, with no gap.</param>
+internal sealed record Spot(
+    Point Corner,
+    PlanTurn? Frame,
+    string? Neighbour,
+    Direction? Towards,
+    bool Touches = false
+);
 
 /// <summary>A body of the recipe with its settled size and place: a carcase, or a kept one.</summary>
 /// <param name="Envelope">Its outside in its own frame, before it is turned.</param>

@@ -62,6 +62,13 @@ internal sealed record JointFit(
         var receives = piece.Shape(joint.Receives);
         var enters = piece.Shape(joint.Enters);
         var overlap = piece.Overlap(receives, enters);
+        // At an angle to each other two faces meet to within the rounding of roots.
+        if (
+            receives.Part.Turn != enters.Part.Turn
+            && overlap is not null
+            && piece.ToLength(overlap.Depth) <= Tolerance.Rounding
+        )
+            overlap = null;
         var gap = overlap is null
             ? Pair.GapAlong(enters.Placed, receives.Placed, joint.Into.Unit(), FollowedMm * piece.Grid.UnitsPerMm)
             : null;

@@ -11,6 +11,11 @@ internal static class Soundness
     /// <summary>One unit of the finest grid in use is far below this; a joint that misses by more is a fault.</summary>
     private const double NothingMm = 0.0005;
 
+    /// <summary>Between parts at an angle to each other: roots are rounded to 1/640 mm, and several add up.</summary>
+    private const double NothingAtAnAngleMm = 0.004;
+
+    private static double Nothing(Part one, Part other) => one.Turn == other.Turn ? NothingMm : NothingAtAnAngleMm;
+
     public static void MustBeSound(this Piece piece) => Assert.Empty(piece.Faults());
 
     /// <summary>Everything that is wrong, as sentences.</summary>
@@ -73,7 +78,7 @@ internal static class Soundness
                     piece.Parts[a].SeenFrom(turn, piece.Grid),
                     piece.Parts[b].SeenFrom(turn, piece.Grid)
                 );
-                if (shared is not null && piece.Grid.ToMm(shared.Depth) > NothingMm)
+                if (shared is not null && piece.Grid.ToMm(shared.Depth) > Nothing(piece.Parts[a], piece.Parts[b]))
                     yield return $"{piece.Parts[a].Name} and {piece.Parts[b].Name} share "
                         + $"{piece.Grid.ToCubicMm(shared.Volume):0.###} mm3, {piece.Grid.ToMm(shared.Depth):0.###} mm deep";
             }
@@ -94,7 +99,7 @@ internal static class Soundness
             );
             if (gap is null)
                 yield return $"{joint.Kind}: {enters.Name} never meets {receives.Name}";
-            else if (piece.Grid.ToMm(gap.Distance) > joint.Play.Millimetres.ToDouble() + NothingMm)
+            else if (piece.Grid.ToMm(gap.Distance) > joint.Play.Millimetres.ToDouble() + Nothing(enters, receives))
                 yield return $"{joint.Kind}: {enters.Name} stays {piece.Grid.ToMm(gap.Distance):0.###} mm off {receives.Name}";
         }
     }

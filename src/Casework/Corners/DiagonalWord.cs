@@ -1,0 +1,82 @@
+using Dryfit.Casework.Building;
+using Dryfit.Casework.Carcases;
+using Dryfit.Findings;
+using Dryfit.Parameters;
+using Dryfit.Recipe;
+
+namespace Dryfit.Casework.Corners;
+
+/// <summary><c>diagonal:</c> a corner carcase with its front across the corner.</summary>
+internal static class DiagonalWord
+{
+    public static RecordShape Word { get; } =
+        new(
+            "diagonal",
+            "A corner carcase whose front runs across the corner at 45 degrees: its size is measured along both walls, and its face frame is mitred to meet the fronts of the two runs.",
+            "diagonal: { corner: right, beside: 560 }",
+            () =>
+                [
+                    new(
+                        "corner",
+                        new ChoiceShape("right", "left"),
+                        "On which side the corner of the walls is.",
+                        Default: "right"
+                    ),
+                    new(
+                        "beside",
+                        new LengthShape(LengthSign.AboveZero),
+                        "Depth of its end beside the run along the back wall; the end before the return is what 45 degrees leave.",
+                        Required: true
+                    ),
+                ]
+        );
+
+    public static DiagonalPlan? Read(Fields carcase, PieceBuilder piece, CarcasePlan plan)
+    {
+        if (carcase.Map("diagonal") is not { } fields)
+            return null;
+        var beside = fields.Length("beside", "depth beside the run");
+        foreach (var key in (ReadOnlySpan<string>)["top", "blind", "filler", "hangs on"])
+        {
+            if (carcase.Has(key) && carcase.Text(key) != "none")
+                throw Refused($"A diagonal corner carcase has no '{key}'.", carcase.PlaceOf(key), $"no {key}");
+        }
+        if (plan.IsCovered)
+            throw Refused(
+                "A worktop over a run does not lie on a diagonal corner: it would end square before it.",
+                fields.Place,
+                "a worktop on each side, and a board of its own shape over the corner"
+            );
+        if (plan.Face is null)
+            throw Refused(
+                "A diagonal front hangs its door on a face frame, and there is none.",
+                fields.Place,
+                "face frame:"
+            );
+        if (plan.Joint == PanelJoint.Dowels)
+            throw Refused(
+                "Dowels would come out of the panels where the corner is cut off.",
+                carcase.PlaceOf("joint"),
+                "joint: dado, or screws"
+            );
+        if (plan.Stand is not (NoStand or PlinthPlan))
+            throw Refused(
+                "A diagonal corner carcase stands on its own sides or on a plinth.",
+                carcase.PlaceOf("stands on"),
+                "stands on: { plinth: 100 mm }"
+            );
+        var cut = plan.Depth.Length - beside.Length;
+        // What 45 degrees leave of the other end, and of this one, must be more than the boards take.
+        var least = plan.Body.Thickness.Length * 4;
+        if (cut <= least || plan.Width.Length - cut <= least || beside.Length <= least)
+            throw Refused(
+                "At 45 degrees that leaves no end on one of its sides, or no front.",
+                fields.PlaceOf("beside"),
+                "a carcase deeper and wider than the runs beside it"
+            );
+        return new(fields.Text("corner") != "left", beside, fields.Place);
+    }
+
+    private static CannotBuildException Refused(string message, SourcePlace place, string wanted) =>
+        new(new InputError(message, place, wanted));
+}
