@@ -120,8 +120,7 @@ public sealed class TurnedTests
     [InlineData("left")]
     public void Diagonal_front_is_sound_and_its_slips_are_found(string corner)
     {
-        var recipe =
-            $$"""
+        var recipe = $$"""
             piece: Corner
             units: mm
             materials: { body: birch plywood 18, backs: birch plywood 6.5, frame: ash 20 }

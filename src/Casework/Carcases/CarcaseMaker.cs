@@ -1,5 +1,5 @@
-using Dryfit.Casework.Corners;
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Corners;
 using Dryfit.Casework.Edges;
 using Dryfit.Casework.Feet;
 using Dryfit.Casework.Hanging;

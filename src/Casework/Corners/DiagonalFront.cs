@@ -32,7 +32,10 @@ internal sealed class DiagonalFront(
         var group = piece.Group("face frame", GroupKind.FaceFrame, front, plan.Group.Source);
         var own = plan with { Envelope = outside };
         // The bevelled stiles are wider behind, by the thickness at 45 degrees.
-        var wide = face with { Stile = (face.Stile + deep).As("stile with its bevel") };
+        var wide = face with
+        {
+            Stile = (face.Stile + deep).As("stile with its bevel"),
+        };
         var stiles = new FrameMembers(piece, own, wide, group);
         var left = stiles.Stile("left stile", outside.Min.X - deep.Length, baseZ, height);
         var right = stiles.Stile("right stile", outside.Max.X - face.Stile.Length, baseZ, height);

@@ -59,11 +59,7 @@ internal sealed class DiagonalMaker(PieceBuilder piece, CarcasePlan plan, Diagon
             Lie.Of(Direction.Up, _shape.Near),
             height,
             width,
-            _shape.Box(
-                (Length.Zero, _thickness.Length),
-                (from, from + width.Length),
-                (baseZ, baseZ + height.Length)
-            )
+            _shape.Box((Length.Zero, _thickness.Length), (from, from + width.Length), (baseZ, baseZ + height.Length))
         );
         EndMitre.Cut(end, Direction.Front, _shape.Far, _thickness.Length);
         return end;
@@ -79,11 +75,7 @@ internal sealed class DiagonalMaker(PieceBuilder piece, CarcasePlan plan, Diagon
             Lie.Of(Direction.Up, Direction.Front),
             height,
             width,
-            _shape.Box(
-                (from, from + width.Length),
-                (Length.Zero, _thickness.Length),
-                (baseZ, baseZ + height.Length)
-            )
+            _shape.Box((from, from + width.Length), (Length.Zero, _thickness.Length), (baseZ, baseZ + height.Length))
         );
         EndMitre.Cut(end, _shape.Near, Direction.Back, _thickness.Length);
         return end;

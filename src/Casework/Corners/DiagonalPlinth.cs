@@ -18,7 +18,9 @@ internal sealed class DiagonalPlinth(PieceBuilder piece, CarcasePlan plan, Diago
         var foot = plan.Envelope.Min.Z;
         var up = (foot, foot + plinth.Height.Length);
         // Behind the board across the corner.
-        var line = shape.Cut + DiagonalShape.Across((plinth.Setback + t).As("behind the plinth")).As("plinth across the corner");
+        var line =
+            shape.Cut
+            + DiagonalShape.Across((plinth.Setback + t).As("behind the plinth")).As("plinth across the corner");
         var from = line.Length - t.Length;
         var rear = Board(
             "rear",
@@ -55,7 +57,9 @@ internal sealed class DiagonalPlinth(PieceBuilder piece, CarcasePlan plan, Diago
             Lie.Of(Direction.Right, Direction.Front),
             (shape.FrontWidth + reach + reach).As("plinth length"),
             plinth.Height,
-            (shape.Pivot with { Z = foot }).Moved(Direction.Left, reach.Length).Moved(Direction.Back, plinth.Setback.Length)
+            (shape.Pivot with { Z = foot })
+                .Moved(Direction.Left, reach.Length)
+                .Moved(Direction.Back, plinth.Setback.Length)
         );
         EndMitre.Cut(front, Direction.Left, Direction.Back, t.Length);
         EndMitre.Cut(front, Direction.Right, Direction.Back, t.Length);

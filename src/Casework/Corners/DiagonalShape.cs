@@ -49,10 +49,7 @@ internal sealed class DiagonalShape(CarcasePlan plan, DiagonalPlan diagonal)
         var (from, to) = diagonal.WallAtRight
             ? (_outside.Min.X + along.From, _outside.Min.X + along.To)
             : (_outside.Max.X - along.To, _outside.Max.X - along.From);
-        return new(
-            new(from, _outside.Min.Y + back.From, up.From),
-            new(to, _outside.Min.Y + back.To, up.To)
-        );
+        return new(new(from, _outside.Min.Y + back.From, up.From), new(to, _outside.Min.Y + back.To, up.To));
     }
 
     /// <summary>Takes the corner off a flat board along the line, or a line behind it.</summary>

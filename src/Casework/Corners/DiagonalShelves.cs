@@ -20,22 +20,30 @@ internal sealed class DiagonalShelves(PieceBuilder piece, CarcasePlan plan, Diag
         var line = box.Line + DiagonalShape.Across(setback).As("setback across the corner");
         var body = plan with { Body = shelves.Material ?? plan.Body };
         if (body.Body.Thickness.Length != plan.Body.Thickness.Length)
-            throw Refused("Shelves across a corner are of the carcase's own thickness.", "a material as thick as the body");
+            throw Refused(
+                "Shelves across a corner are of the carcase's own thickness.",
+                "a material as thick as the body"
+            );
         var count = shelves.Fixed.Count + shelves.Adjustable.Count;
         if (shelves.Fixed.Count > 0 && shelves.Adjustable.Count > 0)
             throw Refused("Shelves across a corner are all fixed or all adjustable.", "one of fixed, adjustable");
         var said = shelves.Fixed.Count > 0 ? shelves.Fixed : shelves.Adjustable;
-        var heights =
-            said.At.Count > 0 ? said.At : Spaces.Evenly(box.InsideHeight, plan.Body.Thickness, said.Count);
+        var heights = said.At.Count > 0 ? said.At : Spaces.Evenly(box.InsideHeight, plan.Body.Thickness, said.Count);
         if (heights.Count != count)
-            throw Refused($"There are {count} shelves and {heights.Count} heights for them.", "a height for each, or none");
+            throw Refused(
+                $"There are {count} shelves and {heights.Count} heights for them.",
+                "a height for each, or none"
+            );
         var floor = box.Bottom.Reckoned.Max.Z;
         var least = Length.Zero;
         for (var n = 0; n < count; n++)
         {
             var z = floor + heights[n].Length;
             if (heights[n].Length <= least || z + plan.Body.Thickness.Length >= box.Top.Reckoned.Min.Z)
-                throw Refused("There is no room for the shelves one above the other.", "fewer shelves, or other heights");
+                throw Refused(
+                    "There is no room for the shelves one above the other.",
+                    "fewer shelves, or other heights"
+                );
             least = heights[n].Length + plan.Body.Thickness.Length;
             if (shelves.Fixed.Count > 0)
                 maker.Tie(

@@ -1,6 +1,6 @@
-using Dryfit.Casework.Corners;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Corners;
 using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Room;
 using Dryfit.Casework.Shelving;

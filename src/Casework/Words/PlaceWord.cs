@@ -168,13 +168,7 @@ internal static class PlaceWord
 /// <param name="Neighbour">The body it stands on, beside or before; null for none.</param>
 /// <param name="Towards">The way from it to its neighbour, in its own frame; null for none.</param>
 /// <param name="Touches">Whether it stands against its neighbour, with no gap.</param>
-internal sealed record Spot(
-    Point Corner,
-    PlanTurn? Frame,
-    string? Neighbour,
-    Direction? Towards,
-    bool Touches = false
-);
+internal sealed record Spot(Point Corner, PlanTurn? Frame, string? Neighbour, Direction? Towards, bool Touches = false);
 
 /// <summary>A body of the recipe with its settled size and place: a carcase, or a kept one.</summary>
 /// <param name="Envelope">Its outside in its own frame, before it is turned.</param>

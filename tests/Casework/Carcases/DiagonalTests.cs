@@ -98,13 +98,31 @@ public sealed class DiagonalTests
     }
 
     [Theory]
-    [InlineData("face frame: , diagonal: { beside: 560 }, blind: { right: 200 }", "A diagonal corner carcase has no 'blind'.")]
+    [InlineData(
+        "face frame: , diagonal: { beside: 560 }, blind: { right: 200 }",
+        "A diagonal corner carcase has no 'blind'."
+    )]
     [InlineData("diagonal: { beside: 560 }", "A diagonal front hangs its door on a face frame, and there is none.")]
-    [InlineData("face frame: , joint: dowels, diagonal: { beside: 560 }", "Dowels would come out of the panels where the corner is cut off.")]
-    [InlineData("face frame: , stands on: { legs: 50 }, diagonal: { beside: 560 }", "A diagonal corner carcase stands on its own sides or on a plinth.")]
-    [InlineData("face frame: , diagonal: { beside: 890 }", "At 45 degrees that leaves no end on one of its sides, or no front.")]
-    [InlineData("face frame: , diagonal: { beside: 20 }", "At 45 degrees that leaves no end on one of its sides, or no front.")]
-    [InlineData("face frame: , diagonal: { beside: 560 }, front: { rows: [drawer, drawer] }", "A diagonal front is one opening, open or with doors.")]
+    [InlineData(
+        "face frame: , joint: dowels, diagonal: { beside: 560 }",
+        "Dowels would come out of the panels where the corner is cut off."
+    )]
+    [InlineData(
+        "face frame: , stands on: { legs: 50 }, diagonal: { beside: 560 }",
+        "A diagonal corner carcase stands on its own sides or on a plinth."
+    )]
+    [InlineData(
+        "face frame: , diagonal: { beside: 890 }",
+        "At 45 degrees that leaves no end on one of its sides, or no front."
+    )]
+    [InlineData(
+        "face frame: , diagonal: { beside: 20 }",
+        "At 45 degrees that leaves no end on one of its sides, or no front."
+    )]
+    [InlineData(
+        "face frame: , diagonal: { beside: 560 }, front: { rows: [drawer, drawer] }",
+        "A diagonal front is one opening, open or with doors."
+    )]
     public void What_cannot_be_is_told(string more, string message) =>
         Assert.EndsWith(
             message,
