@@ -36,7 +36,17 @@ internal static class DiagonalWord
         if (carcase.Map("diagonal") is not { } fields)
             return null;
         var beside = fields.Length("beside", "depth beside the run");
-        foreach (var key in (ReadOnlySpan<string>)["top", "blind", "filler", "hangs on"])
+        foreach (var key in (ReadOnlySpan<string>)[
+                "top",
+                "blind",
+                "filler",
+                "hangs on",
+                "head",
+                "scribes",
+                "floor scribe",
+                "front edges",
+                "grain runs on",
+            ])
         {
             if (carcase.Has(key) && carcase.Text(key) != "none")
                 throw Refused($"A diagonal corner carcase has no '{key}'.", carcase.PlaceOf(key), $"no {key}");
@@ -59,9 +69,9 @@ internal static class DiagonalWord
                 carcase.PlaceOf("joint"),
                 "joint: dado, or screws"
             );
-        if (plan.Stand is not (NoStand or PlinthPlan))
+        if (plan.Stand is not (NoStand or PlinthPlan { Arch: null }))
             throw Refused(
-                "A diagonal corner carcase stands on its own sides or on a plinth.",
+                "A diagonal corner carcase stands on its own sides or on a plain plinth.",
                 carcase.PlaceOf("stands on"),
                 "stands on: { plinth: 100 mm }"
             );

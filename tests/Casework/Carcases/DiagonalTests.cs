@@ -109,7 +109,7 @@ public sealed class DiagonalTests
     )]
     [InlineData(
         "face frame: , stands on: { legs: 50 }, diagonal: { beside: 560 }",
-        "A diagonal corner carcase stands on its own sides or on a plinth."
+        "A diagonal corner carcase stands on its own sides or on a plain plinth."
     )]
     [InlineData(
         "face frame: , diagonal: { beside: 890 }",
