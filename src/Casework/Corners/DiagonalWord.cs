@@ -36,17 +36,20 @@ internal static class DiagonalWord
         if (carcase.Map("diagonal") is not { } fields)
             return null;
         var beside = fields.Length("beside", "depth beside the run");
-        foreach (var key in (ReadOnlySpan<string>)[
-                "top",
-                "blind",
-                "filler",
-                "hangs on",
-                "head",
-                "scribes",
-                "floor scribe",
-                "front edges",
-                "grain runs on",
-            ])
+        foreach (
+            var key in (ReadOnlySpan<string>)
+                [
+                    "top",
+                    "blind",
+                    "filler",
+                    "hangs on",
+                    "head",
+                    "scribes",
+                    "floor scribe",
+                    "front edges",
+                    "grain runs on",
+                ]
+        )
         {
             if (carcase.Has(key) && carcase.Text(key) != "none")
                 throw Refused($"A diagonal corner carcase has no '{key}'.", carcase.PlaceOf(key), $"no {key}");
@@ -63,9 +66,9 @@ internal static class DiagonalWord
                 fields.Place,
                 "face frame:"
             );
-        if (plan.Joint == PanelJoint.Dowels)
+        if (plan.Joint is not (PanelJoint.Dado or PanelJoint.Screws))
             throw Refused(
-                "Dowels would come out of the panels where the corner is cut off.",
+                "Only dados and screws hold where the corner of a panel is cut off: other joints come out of its edge.",
                 carcase.PlaceOf("joint"),
                 "joint: dado, or screws"
             );

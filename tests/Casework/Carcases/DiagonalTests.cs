@@ -105,7 +105,7 @@ public sealed class DiagonalTests
     [InlineData("diagonal: { beside: 560 }", "A diagonal front hangs its door on a face frame, and there is none.")]
     [InlineData(
         "face frame: , joint: dowels, diagonal: { beside: 560 }",
-        "Dowels would come out of the panels where the corner is cut off."
+        "Only dados and screws hold where the corner of a panel is cut off: other joints come out of its edge."
     )]
     [InlineData(
         "face frame: , stands on: { legs: 50 }, diagonal: { beside: 560 }",
