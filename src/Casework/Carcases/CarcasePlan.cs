@@ -140,6 +140,9 @@ internal sealed record BackPlan(Material Material, BackSet Set);
 /// <summary>A top that lies on the carcase, with its overhangs.</summary>
 internal sealed record TopPlan(Material Material, Figure Front, Figure Left, Figure Right, Figure Back)
 {
+    /// <summary>The bands on its front and ends; null: none.</summary>
+    public Material? Edging { get; init; }
+
     /// <summary>The shape run along its edges; null: square.</summary>
     public EdgePlan? Edge { get; init; }
 }

@@ -11,7 +11,8 @@ internal static class TopMaker
     public static PartDraft Make(PieceBuilder piece, CarcasePlan plan, TopPlan top, Box box)
     {
         var envelope = plan.Envelope;
-        var board = piece.Board(
+        var banded = Edging.Panel(
+            piece,
             plan.Group,
             "top",
             Role.Top,
@@ -19,11 +20,13 @@ internal static class TopMaker
             Lie.Of(Direction.Right, Direction.Up),
             Over(Over(plan.Width, top.Left), top.Right).As("top length"),
             Over(Over(plan.Depth, top.Front), top.Back).As("top width"),
-            new(envelope.Min.X - top.Left.Length, envelope.Min.Y - top.Front.Length, box.TopZ)
+            new(envelope.Min.X - top.Left.Length, envelope.Min.Y - top.Front.Length, box.TopZ),
+            top.Edging is null ? null : new Bands(top.Edging, Direction.Front, Direction.Left, Direction.Right)
         );
+        var board = banded.Panel;
         foreach (var part in box.Closing)
             Screws.Between(piece, part, board, Direction.Down, 4);
-        top.Edge?.Cut(board, Direction.Up);
+        top.Edge?.Cut(banded, Direction.Up);
         return board;
     }
 

@@ -15,8 +15,8 @@ internal sealed record Bands(Material Material, params IReadOnlyList<Direction> 
 
 /// <summary>
 /// A panel with bands glued to its edges: the size asked for is the finished one, the panel is cut smaller by its bands.
-/// Bands on the ends go on first and are trimmed flush; those on the long edges cover their ends (common practice: the
-/// seams then lie in the ends, where they are seen least).
+/// By habit bands on the ends go on first and are trimmed flush; those on the long edges cover their ends (common practice:
+/// the seams then lie in the ends, where they are seen least). The shop file may turn that round.
 /// </summary>
 internal static class Edging
 {
@@ -67,9 +67,16 @@ internal static class Edging
             panel.FinishedLength = Finished(panel, length, panel.Length, band, ends.Count).As("finished length");
         if (sides.Count > 0)
             panel.FinishedWidth = Finished(panel, width, panel.Width, band, sides.Count).As("finished width");
-        var onEnds = ends.ConvertAll(end => Band(piece, panel, name, bands.Material, end, panel.Width, panel.Extent));
-        var covered = ends.Aggregate(panel.Extent, (all, end) => all.Grown(end, band.Length));
-        var run = panel.FinishedLength ?? panel.Length;
+        var endsFirst = piece.Shop.Choice(EdgingRules.First) == "ends";
+        var alongEnds = endsFirst ? panel.Width : panel.FinishedWidth ?? panel.Width;
+        var overEnds = endsFirst
+            ? panel.Extent
+            : sides.Aggregate(panel.Extent, (all, side) => all.Grown(side, band.Length));
+        var onEnds = ends.ConvertAll(end => Band(piece, panel, name, bands.Material, end, alongEnds, overEnds));
+        var covered = endsFirst
+            ? ends.Aggregate(panel.Extent, (all, end) => all.Grown(end, band.Length))
+            : panel.Extent;
+        var run = endsFirst ? panel.FinishedLength ?? panel.Length : panel.Length;
         foreach (var (end, by) in bands.Short)
         {
             covered = covered.Grown(end, -by.Length);
@@ -81,7 +88,12 @@ internal static class Edging
         foreach (var side in onSides)
         {
             foreach (var end in onEnds)
-                piece.Join(JointKind.Butt, end, side, side.Place.Lie.Shows.Opposite());
+            {
+                if (endsFirst)
+                    piece.Join(JointKind.Butt, end, side, side.Place.Lie.Shows.Opposite());
+                else
+                    piece.Join(JointKind.Butt, side, end, end.Place.Lie.Shows.Opposite());
+            }
         }
         return new BandedPanel(panel, [.. onEnds, .. onSides]);
     }

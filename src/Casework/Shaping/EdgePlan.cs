@@ -34,7 +34,10 @@ internal sealed record EdgePlan(EdgeShape Shape, IReadOnlyList<Direction> Edges,
                         "a lipping thicker than the shape reaches in, or a smaller shape"
                     )
                 );
-            Cut(band ?? panel.Panel, edge, face, stretch);
+            // At a corner a band on the one edge ends in the other: the cutter goes right through.
+            var outside = (band ?? panel.Panel).Extent.Side(edge);
+            foreach (var part in panel.Parts.Where(part => part.Extent.Side(edge) == outside))
+                Cut(part, edge, face, stretch);
         }
     }
 

@@ -43,6 +43,12 @@ internal static class TopWord
                         "One for front and ends, or by side.",
                         Default: "none"
                     ),
+                    new(
+                        "edging",
+                        new NameShape("material"),
+                        "The bands on its front and ends, for a top of sheet goods: a material as thick as the bands; they count in its size.",
+                        Default: "none"
+                    ),
                     new("edge", EdgeWord.Shape, "The shape run along its front and ends.", Default: "square"),
                 ]
         );
@@ -58,6 +64,7 @@ internal static class TopWord
             : body;
         return ReadOverhang(fields, material) with
         {
+            Edging = fields?.Text("edging") is { } bands ? piece.Materials.Get(bands, fields.PlaceOf("edging")) : null,
             Edge = fields is null
                 ? null
                 : EdgeWord.Read(fields, "edge", piece.Scope, Direction.Front, Direction.Left, Direction.Right),

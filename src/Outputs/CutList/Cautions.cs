@@ -18,6 +18,14 @@ internal static class Cautions
     /// <summary>A strip narrower than this brings fingers close to the blade (common practice).</summary>
     private static readonly Length NarrowAtTheMachine = Length.FromInches(2);
 
+    private static readonly CutKind[] ShapedByCutter =
+    [
+        CutKind.Chamfer,
+        CutKind.RoundedEdge,
+        CutKind.Cove,
+        CutKind.Moulding,
+    ];
+
     public static IEnumerable<(string Title, string Text)> For(Piece piece)
     {
         var cut = piece.Parts.Where(part => !part.IsKept).ToList();
@@ -28,6 +36,24 @@ internal static class Cautions
                 "Some parts are short or narrow. Machine them as one longer or wider piece and part them last, or hold them in "
                     + "a sled or jig; use push sticks and hold-downs, and keep guard and riving knife on. Follow the "
                     + "manual of the machine."
+            );
+        }
+        if (cut.Exists(part => part.Cuts.Any(shape => ShapedByCutter.Contains(shape.Kind))))
+        {
+            yield return (
+                "Shaped edges",
+                "Run a narrow moulding along the edge of a wide board and saw it off afterwards; never pass a strip or a short "
+                    + "piece over a cutter by hand. Take several light cuts against the turn of the cutter, end grain first, with "
+                    + "fence, guard and feather boards on. Follow the manual of the machine and of the cutter."
+            );
+        }
+        if (cut.Exists(part => part.Cuts.Any(shape => shape.Kind == CutKind.Turning)))
+        {
+            yield return (
+                "Turning",
+                "Turn only sound blanks, free of splits and loose knots; centre them well and start slowly. Wear a face shield, no "
+                    + "gloves and nothing loose, turn the blank by hand past the rest before you switch on, and follow the manual "
+                    + "of the lathe."
             );
         }
         yield return (

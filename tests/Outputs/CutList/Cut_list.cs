@@ -45,6 +45,30 @@ public class Cut_list
     }
 
     [Fact]
+    public void Moulded_and_turned_parts_bring_their_cautions()
+    {
+        var plain = Write(Cupboards.OneDoor(2).Build());
+        Assert.DoesNotContain("over a cutter by hand", plain, StringComparison.Ordinal);
+        Assert.DoesNotContain("manual of the lathe", plain, StringComparison.Ordinal);
+        var sketch = new Sketch().Board("leg", Role.Leg, (0, 0, 0), (700, 50, 50));
+        sketch.Change("leg", part => part with { Cuts = [Shape(CutKind.Cove), Shape(CutKind.Turning)] });
+        var page = Write(sketch.Build());
+        Assert.Contains("over a cutter by hand", page, StringComparison.Ordinal);
+        Assert.Contains("of the lathe", page, StringComparison.Ordinal);
+
+        static OutlineCut Shape(CutKind kind) =>
+            new(
+                "shape",
+                kind,
+                null,
+                Axis.X,
+                [(Length.Zero, Length.Zero), (Sketch.Mm(5), Length.Zero), (Length.Zero, Sketch.Mm(5))],
+                Length.Zero,
+                Sketch.Mm(700)
+            );
+    }
+
+    [Fact]
     public void Without_a_stop_the_page_does_not_cry()
     {
         var page = Write(Cupboards.OneDoor(2).Build());

@@ -25,6 +25,7 @@ public static class AllRules
         .. LightRules.All,
         .. RoomRules.All,
         .. StandRules.All,
+        .. EdgingRules.All,
         .. HeadRules.All,
         .. TrimRules.All,
         .. CarcaseRules.All,
