@@ -118,5 +118,19 @@ public sealed class OpeningWaysTests
         Assert.DoesNotContain(report.Findings, f => f.Message.Contains("bead", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Inset_door_is_flush_with_the_bands_of_its_carcase()
+    {
+        const string Banded = """
+            piece: Cupboard
+            units: mm
+            materials: { body: birch plywood 18 mm, fronts: ash 20, backs: birch plywood 6, bands: { solid: ash, thickness: 2 } }
+            carcases:
+              base: { size: [500, 700, 400], edging: bands, front: { doors: "framed, inset" } }
+
+            """;
+        Whole.Recipe(Banded).IsClean();
+    }
+
     private static Length Mm(string mm) => LengthText.Parse(mm, LengthUnit.Millimetre).Length;
 }

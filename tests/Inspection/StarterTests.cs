@@ -15,6 +15,8 @@ public sealed class StarterTests
     [InlineData(Cupboard)]
     [InlineData(UtilityRun)]
     [InlineData(Alcove)]
+    [InlineData("pottery-dresser")]
+    [InlineData("writing-cabinet")]
     public void Starter_raises_nothing(string starter) => Inspect(starter).IsClean();
 
     [Fact]

@@ -285,7 +285,16 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
 
     private static Figure Plus(Figure figure, Figure? more) => more is null ? figure : figure + more;
 
-    private static bool IsPlain(Region region) => region.IsLeaf && region.Filling != Filling.Open;
+    /// <summary>Whether a row needs no board below or above it: rails of a face frame do for what wants one in front.</summary>
+    private bool IsPlain(Region region) =>
+        region.IsLeaf
+        && region.Filling != Filling.Open
+        && (
+            plan.Face is not null
+            || region.Filling != Filling.Doors
+            || region.Said is not { } said
+            || !DoorsWord.WantsBoards(said)
+        );
 
     private static string Prefix(Cell cell) => cell.Bay.Length == 0 ? "" : $"{cell.Bay} ";
 

@@ -99,6 +99,8 @@ internal sealed record DrawerSizes
             room -= plan.Front.Thickness.As("front thickness");
         else if (plan.Fit.Hang == Hang.Overlay)
             room += piece.Shop.Length(GapRules.BumperGap, "gap behind the front");
+        if (plan.Fit.IsLipped)
+            room -= (plan.Front.Thickness / 2).As("half of the front");
         room -= run.Behind;
         if (lap is not null)
             room -= lap;
@@ -121,6 +123,12 @@ internal sealed record DrawerSizes
 
     private static void Refuse(FrontSite site, DrawerPlan plan, GroupDraft group)
     {
+        if (plan.Fit.IsLipped && plan.Running != DrawerRunning.Slides)
+            throw NoRoom.Of(
+                $"The back of the {group.Name} goes into its opening, where its runners begin.",
+                plan.Place,
+                "slides at its sides or under it, or another `hang:`"
+            );
         if (!plan.OwnFront)
             return;
         if (plan.Fit.Hang != Hang.Inset)

@@ -34,6 +34,8 @@ internal static class DrawerWord
         if (applied is not null)
             Screw(piece, plan, applied.Panel, box);
         var face = applied ?? new BandedPanel(box.Front, []);
+        if (plan.Fit.IsLipped)
+            Lip.Cut(plan.Fit, [.. face.Parts], face.Extent);
         if (plan.Handle is not null)
             new HandleMaker(piece, plan.Handle, group.Name, plan.Place).OnDrawer(
                 [.. face.Parts.Append(box.Front).Distinct()],

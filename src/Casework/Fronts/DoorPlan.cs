@@ -85,13 +85,23 @@ internal sealed record DoorPlan
             "slab" => DoorKind.Slab,
             _ => DoorKind.Framed,
         };
-        var opens = OpensWord.Read(said, spoken[5]);
+        var opens = OpensWord.Read(said?.Text("opens") ?? spoken[5]);
         var leaves = said?.Text("leaves") ?? spoken[1];
         var hinged = said?.Text("hinged") ?? spoken[2]?["hinged ".Length..];
         OpensWord.Refuse(opens, leaves, hinged, value.Place);
         var isPair = leaves == "pair" || opens == Opens.Sliding;
         var materials = new FrontMaterials(piece, said, value.Place);
         var material = materials.Named("material", "fronts") ?? site.Material;
+        if (
+            kind == DoorKind.Slab
+            && material.Kind is MaterialKind.Glass or MaterialKind.Plastic
+            && opens != Opens.Sliding
+        )
+            throw NoRoom.Of(
+                $"A door that is a single sheet of {material.Stuff} takes no hinge that is bored or let in.",
+                value.Place,
+                "`kind: glazed`, with the sheet in a frame; or `opens: sliding`"
+            );
         var fit = new FrontFit(piece, site, said, spoken[3] ?? (opens == Opens.Sliding ? "inset" : null));
         if (opens == Opens.Sliding && fit.Hang != Hang.Inset)
             throw NoRoom.Of("Sliding doors run within their opening.", value.Place, "no `hang`, or `inset`");

@@ -18,12 +18,10 @@ internal static class DoorShapes
             Kinds,
             Leaves,
             new ChoiceShape("hinged left", "hinged right", "hinged outside", "hinged inside"),
-            Hangs,
+            FrontShapes.Hangs,
             new ChoiceShape("flat", "raised"),
             new ChoiceShape("lift-up", "drop-front", "sliding")
         );
-
-    private static ChoiceShape Hangs => new([.. FrontShapes.Hangs.Words, "rebated"]);
 
     private static Field Meeting { get; } =
         new(
@@ -72,12 +70,7 @@ internal static class DoorShapes
                         "Turning on its left or right edge; lifted up, hung at its top with stays; dropped, hung at its bottom with stays; or two leaves that slide in grooves below and above, the right one in front.",
                         Default: "turning"
                     ),
-                    new(
-                        "hang",
-                        Hangs,
-                        "In its opening, flush with the frame; in front of it; lapping over half of each upright at its sides; or rebated, with its back in the opening and a lip that laps over.",
-                        Default: "as the carcase's fronts"
-                    ),
+                    FrontShapes.Hang,
                     Meeting,
                     FrontShapes.Gap,
                     new(

@@ -60,6 +60,15 @@ internal static class DoorsWord
         return (frame == Length.Zero ? thickness : thickness - given).As("door behind the front edges");
     }
 
+    /// <summary>Whether doors want a board below and above them: to turn on, to slide in, to lap over.</summary>
+    public static bool WantsBoards(Node value)
+    {
+        var said = value as Mapping;
+        var spoken = SpokenWords.Of(value, DoorShapes.Spoken);
+        return OpensWord.Read((said?["opens"] as Scalar)?.Text ?? spoken[5]) != Opens.Turning
+            || ((said?["hang"] as Scalar)?.Text ?? spoken[3]) == "rebated";
+    }
+
     /// <summary>What is cut along the edges of the whole door.</summary>
     private static void CutEdges(PieceBuilder piece, FrontSite site, Leaf leaf, DoorUnit unit)
     {
@@ -84,6 +93,8 @@ internal static class DoorsWord
             Stays.Fit(piece, site, leaf, unit);
         if (plan.Handle is not { } handle)
             return;
+        if (plan.Opens == Opens.Sliding && !handle.IsSaidHere)
+            return; // What is said of all fronts means those on which it can stand.
         if (plan.Opens == Opens.Sliding)
             throw NoRoom.Of(
                 $"The {handle.Family.Called} of the {leaf.Group.Name} would stop the doors from passing one another.",

@@ -5,13 +5,13 @@ namespace Dryfit.Casework.Fronts;
 /// <summary>What doors and drawers have in common to say.</summary>
 internal static class FrontShapes
 {
-    public static ChoiceShape Hangs { get; } = new("inset", "overlaid", "half overlaid");
+    public static ChoiceShape Hangs { get; } = new("inset", "overlaid", "half overlaid", "rebated");
 
     public static Field Hang { get; } =
         new(
             "hang",
             Hangs,
-            "In its opening, flush with the frame; or in front of it; or lapping over half of each upright at its sides, so that two fronts share it.",
+            "In its opening, flush with the frame; in front of it; lapping over half of each upright at its sides, so that two fronts share it; or rebated, with its back in the opening and a lip that laps over.",
             Default: "as the carcase's fronts"
         );
 

@@ -23,8 +23,8 @@ internal enum Opens
 /// <summary>Reads how a door opens and on which edge it turns.</summary>
 internal static class OpensWord
 {
-    public static Opens Read(Fields? said, string? spoken) =>
-        (said?.Text("opens") ?? spoken) switch
+    public static Opens Read(string? word) =>
+        word switch
         {
             "lift-up" => Opens.LiftUp,
             "drop-front" => Opens.DropFront,

@@ -69,7 +69,7 @@ internal static class RegionWord
                     new(
                         "rows",
                         Parts,
-                        "Regions one above the other, from the top. A fixed shelf divides two of them where one is open or divided again; else only the rail of a face frame, or a gap, does."
+                        "Regions one above the other, from the top. A fixed shelf divides two of them where one is open or divided again, and in a frameless carcase where flaps or sliding doors want a board; else only the rail of a face frame, or a gap, does."
                     ),
                     new("doors", DoorsWord.Shape, "Doors that close the opening."),
                     new("drawer", DrawerWord.Shape, "A drawer that fills the opening."),

@@ -54,6 +54,12 @@ internal sealed class FrontFlush : ICheck
         return new(covered, findings);
     }
 
+    /// <summary>The bands on the edges of some parts: they are what one sees beside a front.</summary>
+    private static IEnumerable<string> BandsOf(InspectedPiece piece, IReadOnlyList<string> parts) =>
+        piece
+            .Piece.Joints.Where(joint => joint.Kind == JointKind.Edged && parts.Contains(joint.Receives))
+            .Select(joint => joint.Enters);
+
     private static Finding? Judge(InspectedPiece piece, Front front, List<IReadOnlyList<string>> sides)
     {
         var face = FrontSides.Around(piece.ShapesOf(front.Face));
@@ -61,7 +67,7 @@ internal sealed class FrontFlush : ICheck
         var most = Tolerance.Fitting;
         foreach (var side in sides)
         {
-            var beside = FrontSides.Around(piece.ShapesOf(side));
+            var beside = FrontSides.Around(piece.ShapesOf(side.Concat(BandsOf(piece, side))));
             var behind = piece.ToLength(face.Min.Y - beside.Min.Y);
             if (Measure.Length.Abs(behind) <= most)
                 continue;

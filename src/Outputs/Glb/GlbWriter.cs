@@ -12,7 +12,7 @@ namespace Dryfit.Outputs.Glb;
 
 /// <summary>
 /// The piece as one binary glTF 2.0 file, <c>piece.glb</c>: a tree of named nodes (piece, carcases, units, parts) in which
-/// every front hangs on a node of its own at its pivot, so that a door turns about +Y and a drawer slides along +Z.
+/// every front hangs on a node of its own at its pivot, so that a door turns about +Y, a flap about +X, and a drawer slides along +Z.
 /// Parts that are alike share one mesh in board coordinates. See <see cref="GlbFrame"/> for its numbers.
 /// </summary>
 public sealed class GlbWriter

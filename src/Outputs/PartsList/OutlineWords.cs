@@ -131,8 +131,18 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
 
     private string Corners(OutlineCut cut)
     {
-        var corners = cut.Outline.Select(c => $"({say(c.A)}; {say(c.B)})");
+        var corners = cut.Outline.Select(c => $"({say(c.A)}; {say(c.B)})" + Round(c));
         return $"{Name(cut)}, {Run(cut)}, outline {string.Join(' ', corners)}";
+    }
+
+    /// <summary>How the side that goes on from a corner bends; nothing where it is straight.</summary>
+    private string Round(OutlineCorner corner)
+    {
+        if (corner.Arc is not { } arc)
+            return "";
+        var (a, b) = ((corner.A - arc.A).ToMillimetres(), (corner.B - arc.B).ToMillimetres());
+        var steps = Math.Round(Math.Sqrt((a * a) + (b * b)) * StepsPerMm);
+        return $" round by a radius of {say(Length.FromMillimetres(new Rational((long)steps, StepsPerMm)))} to";
     }
 
     /// <summary>The sides of the board that the outline opens on, the first of the outline's axes first.</summary>

@@ -25,7 +25,13 @@ public sealed class FrontPropertyTests
         Gen.Const("glazed pair"),
         Gen.Const("{ kind: slab, material: slabs }"),
         Gen.Const("{ kind: slab, material: slabs, leaves: pair, hang: overlaid, overlay: 7 }"),
-        Gen.Const("{ kind: framed, hinged: right, stiles: 48, bottom rail: 90, hinges: 3 }")
+        Gen.Const("{ kind: framed, hinged: right, stiles: 48, bottom rail: 90, hinges: 3 }"),
+        Gen.Const("{ kind: framed, middle rails: 1, muntins: 1, stiles: 45, rails: 45 }"),
+        Gen.Const("{ kind: glazed, bars: { columns: 2, rows: 2 }, leaves: pair, stiles: 40 }"),
+        Gen.Const("{ kind: glazed, panes held by: groove, middle rails: { equal: 2 }, hinged: outside }"),
+        Gen.Const("{ kind: slab, material: slabs, leaves: pair, meeting: { rebate: 9, closes first: right } }"),
+        Gen.Const("{ kind: framed, leaves: pair, meeting: rebated, pull: knob }"),
+        Gen.Const("{ kind: framed, hang: rebated, pull: pull }")
     );
 
     private static readonly Gen<(int Width, int Height, bool Frame)> Openings = Gen.Select(

@@ -1,3 +1,4 @@
+using Dryfit.Casework.Building;
 using Dryfit.Casework.Tests.Kit;
 using Dryfit.Measure;
 using static Dryfit.Casework.Tests.Kit.Recipes;
@@ -100,6 +101,27 @@ public sealed class OpeningWaysTests
     }
 
     [Fact]
+    public void Lip_of_a_rebated_drawer_front_laps_over_too()
+    {
+        var piece = Framed("rows: [ { height: 200, drawer: rebated }, { doors: slab } ]");
+        piece.MustBeSound();
+        // 200 and 720, and 6 of lip all round; the box starts 7 behind the face of the frame.
+        piece.Measures("base drawer 1 front", "732 x 212 x 18");
+        Assert.Equal(piece.Read("7"), piece.Part("base drawer 1 box front").Extent.Min.Y);
+    }
+
+    [Fact]
+    public void Panes_that_slide_need_no_frame_and_panes_that_turn_do()
+    {
+        Frameless("doors: { kind: slab, opens: sliding, material: panes }", "  panes: toughened glass 6").MustBeSound();
+        var turning = Metric(
+            "base: { size: [1000, 700, 400], front: { doors: { kind: slab, material: panes } } }",
+            materials: "panes: toughened glass 6"
+        );
+        Assert.Contains("single sheet", Built.ErrorOf(turning), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Half_overlaid_door_leaves_half_of_each_side_to_its_neighbour()
     {
         // 964, and half of 18 less 3 on each side.
@@ -142,13 +164,30 @@ public sealed class OpeningWaysTests
     [InlineData("doors: { opens: sliding, hang: overlaid }", "within their opening")]
     [InlineData("doors: { opens: sliding, pull: knob }", "passing one another")]
     [InlineData("doors: { meeting: rebated }", "pair")]
-    [InlineData("rows: [ { doors: lift-up }, { doors: lift-up } ]", "nothing to hang on")]
-    [InlineData("rows: [ { doors: { hang: rebated } }, drawer ]", "every side")]
+    [InlineData("rows: [ { drawer: rebated }, drawer ]", "every side")]
     [InlineData("doors: { leaves: pair, hinged: left }", "both edges")]
     public void What_cannot_open_is_refused(string front, string because)
     {
         var error = Built.ErrorOf(Metric($"base: {{ size: [1000, 700, 400], front: {{ {front} }} }}"));
         Assert.Contains(because, error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Between_rows_a_board_comes_where_a_flap_turns_or_a_leaf_slides_on_it()
+    {
+        var piece = Frameless("rows: [ { doors: slab lift-up }, { doors: slab drop-front }, { doors: slab sliding } ]");
+        piece.MustBeSound();
+        Assert.Equal(2, piece.Parts.Count(p => p.Name.Contains("divider", StringComparison.Ordinal)));
+        piece = Frameless("rows: [ { doors: slab }, drawer ]");
+        Assert.DoesNotContain(piece.Parts, p => p.Name.Contains("divider", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Flap_with_nothing_over_it_is_refused()
+    {
+        var bench = new FrontBench(LengthUnit.Millimetre, "600 mm", "300 mm");
+        var fault = Assert.Throws<CannotBuildException>(() => bench.Doors("lift-up"));
+        Assert.Contains("nothing to hang on", fault.Error.Message, StringComparison.Ordinal);
     }
 
     [Fact]

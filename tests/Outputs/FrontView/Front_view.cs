@@ -46,6 +46,29 @@ public class Front_view
     }
 
     [Fact]
+    public void A_knob_is_drawn_round_in_its_place_and_size()
+    {
+        var sketch = Cupboards.OneDoor(2);
+        sketch.Hardware.Add(
+            new("knob", "knob", ["case/door/slab"], new(Sketch.Mm(540), default, Sketch.Mm(600)))
+            {
+                Handle = new(Axis.Z, Sketch.Mm(40), Sketch.Mm(40), Sketch.Mm(25)),
+            }
+        );
+        var drawing = Draw(sketch.Build(), Cupboards.ReportOf());
+        var knob = Assert.Single(drawing.Descendants(Svg + "rect"), rect => rect.Attribute("rx") is not null);
+        // 40 mm across beside a door of 560: a fourteenth of its width.
+        var door = Box(Path(drawing, "case door slab"));
+        Assert.Equal(door.Width / 14, Number(knob, "width"), 0.01);
+        Assert.Equal(Number(knob, "width"), Number(knob, "height"), 0.001);
+        Assert.Equal(Number(knob, "width") / 2, Number(knob, "rx"), 0.001);
+        Assert.Equal(door.Left + (door.Width * 520 / 560), Number(knob, "x") + Number(knob, "rx"), 0.01);
+    }
+
+    private static double Number(XElement element, string attribute) =>
+        double.Parse(element.Attribute(attribute)!.Value, CultureInfo.InvariantCulture);
+
+    [Fact]
     public void Every_gap_is_lettered_with_what_the_boards_leave_open()
     {
         // The door of 553 x 660 leaves 2, 2 and 2 mm, and 9 mm at its latch edge.

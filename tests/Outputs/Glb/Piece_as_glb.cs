@@ -110,6 +110,17 @@ public partial class Piece_as_glb
         Assert.Equal("turns on left edge", File.Node("case_door").Extras.GetProperty("motion").GetString());
     }
 
+    [Theory]
+    [InlineData(FrontMotion.TurnsOnTopEdge, "turns on top edge")]
+    [InlineData(FrontMotion.TurnsOnBottomEdge, "turns on bottom edge")]
+    [InlineData(FrontMotion.SlidesLeft, "slides left")]
+    public void Every_motion_is_told_in_words(FrontMotion motion, string words)
+    {
+        var piece = Cupboard with { Fronts = [.. Cupboard.Fronts.Select(front => front with { Motion = motion })] };
+        var file = new GlbFile(GlbWriter.Write(piece).Bytes);
+        Assert.Equal(words, file.Node("case_door").Extras.GetProperty("motion").GetString());
+    }
+
     [Fact]
     public void Node_names_are_unique_and_plain()
     {

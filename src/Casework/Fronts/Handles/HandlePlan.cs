@@ -8,7 +8,8 @@ namespace Dryfit.Casework.Fronts.Handles;
 /// <summary>The pull or knob of a front as the recipe asks for it.</summary>
 /// <param name="Family">By the figures of its maker's sheet.</param>
 /// <param name="At">"top", "middle" or "bottom"; null: by the house rule.</param>
-internal sealed record HandlePlan(HardwareFamily Family, string? At)
+/// <param name="IsSaidHere">Whether it is asked for of this front, and not of all the piece.</param>
+internal sealed record HandlePlan(HardwareFamily Family, string? At, bool IsSaidHere)
 {
     /// <summary>Reads it; null where there is none.</summary>
     public static HandlePlan? Read(PieceBuilder piece, Fields? said, SourcePlace place)
@@ -18,7 +19,8 @@ internal sealed record HandlePlan(HardwareFamily Family, string? At)
             return null;
         return new(
             piece.Families.Handle(name, said?.PlaceOf("pull") ?? place, HardwareKinds.Pull),
-            said?.Text("pull at")
+            said?.Text("pull at"),
+            name is not null
         );
     }
 
