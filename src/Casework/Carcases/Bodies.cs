@@ -123,6 +123,7 @@ internal sealed class Bodies
         var turn = TurnedWord.Read(fields, envelope, spot.Frame, isFirst: index == 0) ?? spot.Frame;
         return _settled[name] = new Body(name, width, height, depth, envelope, said.IsKept, turn, spot)
         {
+            Space = fields.Text("between") ?? (spot.Neighbour is { } below ? _settled[below].Space : null),
             IsBolted = fields.YesNo("bolted"),
         };
     }

@@ -205,7 +205,7 @@ internal static class CarcaseWord
             Fronts = fronts,
             Hangs = hangs,
             Blind = BlindWord.Read(fields, piece, material),
-            Scribes = ScribesWord.Read(fields, piece, fronts),
+            Scribes = ScribesWord.Read(fields, piece, body, fronts),
             Filler = FillerWord.Read(fields, piece, body, fronts),
         };
         return plan with { Diagonal = DiagonalWord.Read(fields, piece, plan) };

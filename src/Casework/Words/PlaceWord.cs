@@ -185,6 +185,9 @@ internal sealed record Body(
     Spot Spot
 )
 {
+    /// <summary>The space between walls that it stands in, itself or on another that does; null for none.</summary>
+    public string? Space { get; init; }
+
     /// <summary>Whether it is bolted to its neighbour.</summary>
     public bool IsBolted { get; init; }
 }

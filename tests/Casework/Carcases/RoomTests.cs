@@ -65,6 +65,22 @@ public sealed class RoomTests
     }
 
     [Fact]
+    public void What_stands_on_a_carcase_between_walls_is_scribed_to_the_same_walls()
+    {
+        var piece = Built.From(
+            Metric(
+                "lower: { size: [1776, 800, 300], between: alcove }\nupper: { on: lower, size: [1776, 1000, 300], scribes }",
+                Space
+            )
+        );
+        // From 800 to 1800 the left wall comes in from 1.6 to 3.6; the lower one stands in the middle of what 800 leaves:
+        // 1.6 and 1808.8, so that both begin at 17.2.
+        piece.StandsAt("upper left side", "17.2, 0, 800");
+        piece.Measures("upper left scribe", "1000 x 15.6 x 18");
+        piece.StandsAt("upper left scribe", "1.6, 0, 800");
+    }
+
+    [Fact]
     public void What_was_measured_since_stands_in_place_of_what_the_recipe_took()
     {
         var piece = Built.From(
