@@ -301,7 +301,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     private IReadOnlyList<Front> Fill(Region region, Cell cell)
     {
         var site = Site(region, cell);
-        if (region.Filling != Filling.Drawer)
+        if (region.Filling is not (Filling.Drawer or Filling.FalseFront))
             FurnishBehind(region, cell, site);
         var before = piece.Fronts.Count;
         switch (region.Filling)
@@ -314,6 +314,9 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                 throw BlindPanel.NoDrawer(plan.Blind!);
             case Filling.Drawer:
                 DrawerWord.Build(piece, site, region.Said, piece.Scope, _names.NextDrawer(cell.Bay));
+                break;
+            case Filling.FalseFront:
+                FalseFront.Build(piece, site, region.Said, piece.Scope);
                 break;
         }
         return [.. piece.Fronts.Skip(before)];

@@ -51,4 +51,7 @@ internal enum Filling
     Open,
     Doors,
     Drawer,
+
+    /// <summary>What looks like a drawer and stays where it is.</summary>
+    FalseFront,
 }

@@ -25,6 +25,9 @@ public enum FrontMotion
     TurnsOnBottomEdge,
     SlidesOut,
 
+    /// <summary>A false front: it stays where it is.</summary>
+    Fixed,
+
     /// <summary>A leaf in tracks that opens to the left, before or behind its neighbour.</summary>
     SlidesLeft,
     SlidesRight,

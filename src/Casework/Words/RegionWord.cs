@@ -16,8 +16,8 @@ namespace Dryfit.Casework.Words;
 internal static class RegionWord
 {
     private const int MostRegions = 500;
-    private static readonly string[] Fillings = ["columns", "rows", "doors", "drawer", "open"];
-    private static readonly ChoiceShape Bare = new("drawer", "open");
+    private static readonly string[] Fillings = ["columns", "rows", "doors", "drawer", "false front", "open"];
+    private static readonly ChoiceShape Bare = new("drawer", "false front", "open");
 
     public static RecordShape Equal { get; } =
         new(
@@ -73,6 +73,7 @@ internal static class RegionWord
                     ),
                     new("doors", DoorsWord.Shape, "Doors that close the opening."),
                     new("drawer", DrawerWord.Shape, "A drawer that fills the opening."),
+                    new("false front", FalseFront.Shape, "A front with no drawer behind it."),
                     new("open", new BareShape(), "Nothing: an open bay."),
                     new("shelves", ShelvesWord.Word, "Shelves behind it.", Default: "the carcase's shelves"),
                     new("lights", LightsWord.Word, "Lights in it."),
@@ -103,7 +104,12 @@ internal static class RegionWord
             return new Region
             {
                 Share = Rational.One,
-                Filling = (node as Scalar)?.Text == "drawer" ? Filling.Drawer : Filling.Open,
+                Filling = (node as Scalar)?.Text switch
+                {
+                    "drawer" => Filling.Drawer,
+                    "false front" => Filling.FalseFront,
+                    _ => Filling.Open,
+                },
                 Place = node.Place,
             };
         var fields = new Fields(mapping, piece.Scope);
@@ -119,8 +125,9 @@ internal static class RegionWord
             Filling =
                 fields.Has("doors") ? Filling.Doors
                 : fields.Has("drawer") ? Filling.Drawer
+                : fields.Has("false front") ? Filling.FalseFront
                 : Filling.Open,
-            Said = fields.Node("doors") ?? fields.Node("drawer"),
+            Said = fields.Node("doors") ?? fields.Node("drawer") ?? fields.Node("false front"),
             Shelves = ShelvesWord.Read(fields, piece),
             Lights = LightsWord.Read(fields),
             Rack = RackWord.Read(fields, piece),

@@ -110,6 +110,16 @@ public static class DrawerRules
         {
             Shape = Rule.AboveZero,
         };
+    public static Rule CleatDepth { get; } =
+        new(Section, "cleat depth", "2\"", "50 mm", "How far the cleats behind a false front reach in.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule CleatThickness { get; } =
+        new(Section, "cleat", "3/4\"", "18 mm", "Thickness of the cleats behind a false front.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
     public static Rule PackerWidth { get; } =
         new(
             Section,
@@ -139,6 +149,8 @@ public static class DrawerRules
         BackIn,
         Lap,
         DividerDepth,
+        CleatDepth,
+        CleatThickness,
         PackerWidth,
     ];
 }
