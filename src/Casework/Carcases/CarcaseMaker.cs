@@ -1,6 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Corners;
 using Dryfit.Casework.Edges;
+using Dryfit.Casework.Facings;
 using Dryfit.Casework.Feet;
 using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Heads;
@@ -13,8 +14,9 @@ namespace Dryfit.Casework.Carcases;
 /// <summary>Builds one carcase from the inside out: box, stand, front, top.</summary>
 internal static class CarcaseMaker
 {
-    public static void Make(PieceBuilder piece, CarcasePlan plan, AsMeasured measured)
+    public static void Make(PieceBuilder piece, CarcasePlan outer, AsMeasured measured)
     {
+        var plan = FacingMaker.Within(outer);
         if (plan.Diagonal is not null)
         {
             new DiagonalMaker(piece, plan, plan.Diagonal).Make(measured);
@@ -39,7 +41,9 @@ internal static class CarcaseMaker
         if (plan.GrainRunsOn is { } grain)
             GrainRuns.Set(piece, plan.Group, grain.Across, grain.Place);
         if (plan.Top is not null)
-            TopMaker.Make(piece, plan, plan.Top, box);
+            TopMaker.Make(piece, outer, plan.Top, box);
+        if (outer.Facing is { } facing)
+            new FacingMaker(piece, outer, facing, box).Make();
         if (plan.Head is { } head)
             HeadMaker.Make(piece, plan, head, box.TopZ);
         StandUp(piece, plan, box);

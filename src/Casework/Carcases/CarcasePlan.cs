@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Corners;
+using Dryfit.Casework.Facings;
 using Dryfit.Casework.Feet;
 using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Heads;
@@ -83,6 +84,9 @@ internal sealed record CarcasePlan
     public HeadPlan? Head { get; init; }
 
     public required ShelvesPlan? Shelves { get; init; }
+
+    /// <summary>What is planted on its ends and its back; null for nothing.</summary>
+    public FacingPlan? Facing { get; init; }
 
     /// <summary>Its front across a corner; null for a square carcase.</summary>
     public DiagonalPlan? Diagonal { get; init; }

@@ -44,6 +44,7 @@ internal static class DiagonalWord
                     "filler",
                     "hangs on",
                     "head",
+                    "faced",
                     "scribes",
                     "floor scribe",
                     "front edges",

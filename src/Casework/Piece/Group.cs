@@ -12,6 +12,9 @@ public enum GroupKind
     KeptCarcase,
     FaceFrame,
     Stand,
+
+    /// <summary>A slab or frame planted on an end or the back of a carcase.</summary>
+    Facing,
     Door,
     Drawer,
 

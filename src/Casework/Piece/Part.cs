@@ -59,6 +59,12 @@ public enum Role
     /// <summary>A top over a run of carcases, or one of its lengths.</summary>
     Worktop,
 
+    /// <summary>A slab planted on an end or the back of a carcase that is seen from there.</summary>
+    Facing,
+    FacingStile,
+    FacingRail,
+    FacingPanel,
+
     /// <summary>A panel that closes what stands behind another run.</summary>
     BlindPanel,
 

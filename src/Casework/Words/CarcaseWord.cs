@@ -1,6 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Corners;
+using Dryfit.Casework.Facings;
 using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Room;
 using Dryfit.Casework.Shelving;
@@ -47,6 +48,12 @@ internal static class CarcaseWord
                         Default: "none: a frameless carcase"
                     ),
                     new("front", RegionWord.Word, "What the front is divided into.", Default: "one open bay"),
+                    new(
+                        "faced",
+                        FacedWord.Word,
+                        "What is planted on ends and back that are seen.",
+                        Default: "nothing: the sides themselves are seen"
+                    ),
                     new(
                         "diagonal",
                         DiagonalWord.Word,
@@ -206,6 +213,7 @@ internal static class CarcaseWord
             Hangs = hangs,
             Blind = BlindWord.Read(fields, piece, material),
             Scribes = ScribesWord.Read(fields, piece, body, fronts),
+            Facing = FacedWord.Read(fields, piece, fronts),
             Filler = FillerWord.Read(fields, piece, body, fronts),
         };
         return plan with { Diagonal = DiagonalWord.Read(fields, piece, plan) };
