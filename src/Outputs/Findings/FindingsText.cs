@@ -62,13 +62,17 @@ public static class FindingsText
     private static void WriteSummary(StringBuilder text, Report report, bool colour)
     {
         text.Append(Summary(report, colour)).Append('\n');
-        var ran = report.Checks.Where(check => check.Ran).ToList();
-        if (ran.Count > 0)
+        var ran = report.Checks.Where(check => check.Ran).ToLookup(check => check.Covered > 0);
+        if (ran[true].Any())
         {
             text.Append("Checked:\n");
-            foreach (var check in ran)
+            foreach (var check in ran[true])
                 text.Append(CultureInfo.InvariantCulture, $"  {check.Name}: {check.Covered} {check.Of}\n");
         }
+        if (ran[false].Any())
+            text.Append("Nothing here to check for:\n  ")
+                .AppendJoin("\n  ", ran[false].Select(check => check.Name))
+                .Append('\n');
         foreach (
             var reason in report
                 .Checks.Where(check => !check.Ran)

@@ -35,6 +35,23 @@ public class Findings_in_the_terminal
     }
 
     [Fact]
+    public void What_a_piece_has_none_of_is_named_apart_from_what_was_checked()
+    {
+        var report = new Report([], [CheckRun.Over("gaps", 4, "gaps"), CheckRun.Over("racks that tip", 0, "racks")]);
+        Assert.Equal(
+            """
+            Nothing found: every check that ran has passed.
+            Checked:
+              gaps: 4 gaps
+            Nothing here to check for:
+              racks that tip
+
+            """,
+            FindingsText.Write(Cupboards.OneDoor(9).Build(), report, colour: false)
+        );
+    }
+
+    [Fact]
     public void Lengths_are_in_the_makers_own_fractions()
     {
         var sketch = Cupboards.OneDoor(gapAtRight: 9);
