@@ -334,7 +334,21 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                 new InputError("A rack fills this bay, so that no shelves go in.", place, "the rack or the shelves")
             );
         IReadOnlyList<PartDraft> fixedShelves = [];
-        if (cell.Shelves is not null && region.Rack is not { FillsTheBay: true })
+        if (region.PullOuts is { } trays)
+        {
+            if (region.Shelves is not null || region.Rack is not null || region.Filling != Filling.Doors)
+                throw new CannotBuildException(
+                    new InputError(
+                        region.Filling == Filling.Doors
+                            ? "Pull-outs take the place of shelves and racks."
+                            : "Pull-outs run behind doors.",
+                        trays.Place,
+                        region.Filling == Filling.Doors ? "the one or the other" : "`doors:`, or drawers in their place"
+                    )
+                );
+            new PullOuts(piece, site, trays).Make(cell.Inside, cell.InsideHeight, doors);
+        }
+        else if (cell.Shelves is not null && region.Rack is not { FillsTheBay: true })
             fixedShelves = new ShelfMaker(piece, plan).Make(cell, cell.Shelves, box.InsideDepth, doors);
         if (region.Rack is not null)
             RackMaker.Make(piece, plan, cell, region.Rack, box.InsideDepth, doors);

@@ -1,3 +1,4 @@
+using Dryfit.Casework.Drawers;
 using Dryfit.Casework.Lights;
 using Dryfit.Casework.Shelving;
 using Dryfit.Casework.Shelving.Racks;
@@ -30,6 +31,9 @@ internal sealed record Region
     public Node? Said { get; init; }
 
     public ShelvesPlan? Shelves { get; init; }
+
+    /// <summary>Trays on slides behind its doors; null for none.</summary>
+    public PullOutsPlan? PullOuts { get; init; }
 
     public LightsPlan? Lights { get; init; }
 

@@ -76,6 +76,7 @@ internal static class RegionWord
                     new("false front", FalseFront.Shape, "A front with no drawer behind it."),
                     new("open", new BareShape(), "Nothing: an open bay."),
                     new("shelves", ShelvesWord.Word, "Shelves behind it.", Default: "the carcase's shelves"),
+                    new("pull outs", PullOutsPlan.Shape, "Trays on slides behind its doors, in place of shelves."),
                     new("lights", LightsWord.Word, "Lights in it."),
                     new("rack", RackWord.Word, "A rack behind it."),
                     new(
@@ -129,6 +130,7 @@ internal static class RegionWord
                 : Filling.Open,
             Said = fields.Node("doors") ?? fields.Node("drawer") ?? fields.Node("false front"),
             Shelves = ShelvesWord.Read(fields, piece),
+            PullOuts = PullOutsPlan.Read(fields, piece),
             Lights = LightsWord.Read(fields),
             Rack = RackWord.Read(fields, piece),
             ClothesRail = ClothesRail.Read(fields),

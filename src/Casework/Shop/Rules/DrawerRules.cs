@@ -120,6 +120,23 @@ public static class DrawerRules
         {
             Shape = Rule.AboveZero,
         };
+    public static Rule PullOutIn { get; } =
+        new(
+            Section,
+            "pull-outs in",
+            "1\"",
+            "25 mm",
+            "How far the slides of pull-outs stand in from the opening, clear of open doors and their hinges.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule PullOutHeight { get; } =
+        new(Section, "pull-out height", "4\"", "100 mm", "Height of the sides of pull-outs.", Rule.Practice)
+        {
+            Shape = Rule.AboveZero,
+        };
     public static Rule PackerWidth { get; } =
         new(
             Section,
@@ -151,6 +168,8 @@ public static class DrawerRules
         DividerDepth,
         CleatDepth,
         CleatThickness,
+        PullOutIn,
+        PullOutHeight,
         PackerWidth,
     ];
 }

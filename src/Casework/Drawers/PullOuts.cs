@@ -1,0 +1,158 @@
+using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts;
+using Dryfit.Casework.Joinery;
+using Dryfit.Measure;
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Drawers;
+
+/// <summary>
+/// Puts trays on side slides behind an opening. Packers bring the slides in from the uprights, past the edges of a face
+/// frame and clear of doors that stand open at a right angle, with their hinges.
+/// </summary>
+internal sealed class PullOuts(PieceBuilder piece, FrontSite site, PullOutsPlan plan)
+{
+    private const int PackerScrews = 3;
+
+    private readonly Figure _in = piece.Shop.Length(DrawerRules.PullOutIn, "in from the opening");
+
+    /// <param name="inside">The clear space behind the opening.</param>
+    /// <param name="insideHeight">Its height.</param>
+    /// <param name="doors">How far doors in their opening reach in before the trays; null where they do not.</param>
+    public void Make(Extent inside, Figure insideHeight, Figure? doors)
+    {
+        var materials = new FrontMaterials(piece, said: null, plan.Place);
+        var box = plan.Box ?? materials.Named("box", "boxes") ?? site.Material;
+        var bottom = plan.Bottom ?? materials.Named("bottom", "bottoms", "backs") ?? box;
+        var setback = piece.Shop.Length(ShelfRules.ShelfSetback, "setback");
+        if (doors is not null)
+            setback += doors;
+        var drawer = Drawer(box, bottom);
+        var run = DrawerRun.Of(piece, site, drawer, box.Thickness.As("side thickness"));
+        var height = plan.Height ?? piece.Shop.Length(DrawerRules.PullOutHeight, "height of a pull-out");
+        var room = (site.InsideDepth - setback - run.Behind).As("room for the slides");
+        var slide =
+            run.LongestIn(room)?.As("slide length")
+            ?? throw NoRoom.Of(
+                $"There is no room for pull-outs: {NoRoom.Show(room.Length)} are left for slides, and the shortest is {NoRoom.Show(run.Shortest)}.",
+                plan.Place,
+                "a deeper carcase"
+            );
+        var width = (site.Width - _in - _in - run.Taken).As("box width");
+        var share = insideHeight / plan.Count;
+        var ceiling = inside.Max.Z - run.Above.Length;
+        for (var n = plan.Count - 1; n >= 0; n--)
+        {
+            var at =
+                plan.At.Count > 0 ? plan.At[n]
+                : n == 0 ? run.Below
+                : (share * n) + run.Below;
+            var z = inside.Min.Z + at.Length;
+            if (width.Length <= Length.Zero || z < inside.Min.Z || z + height.Length > ceiling)
+                throw NoRoom.Of(
+                    $"There is no room for pull-out {n + 1} of {plan.Count}, which is {NoRoom.Show(height.Length)} high, in a bay of {NoRoom.Show(insideHeight.Length)}.",
+                    plan.Place,
+                    "fewer or lower pull-outs, or heights that leave room for each"
+                );
+            ceiling = z - run.Above.Length;
+            Tray(
+                drawer,
+                plan.Count == 1 ? "pull-out" : $"pull-out {n + 1}",
+                new DrawerSizes
+                {
+                    Width = width,
+                    Height = height,
+                    Length = slide.As("box length"),
+                    Slide = slide,
+                    Run = run,
+                    FrontY = site.InsideFrontY + setback.Length,
+                    BottomZ = z,
+                    MiddleX = (site.Opening.Clear.Min.X + site.Opening.Clear.Max.X) / 2,
+                    Source = plan.Place,
+                }
+            );
+        }
+    }
+
+    private void Tray(DrawerPlan drawer, string name, DrawerSizes sizes)
+    {
+        var local = site.NameOf(name);
+        var box = DrawerBox.Make(piece, piece.Group(local, GroupKind.Drawer, site.Carcase, plan.Place), drawer, sizes);
+        var size = LengthFormat.For(piece.Scope.Unit).WriteWithUnit(sizes.Slide.Length);
+        foreach (
+            var (side, upright, wall) in new[]
+            {
+                (Direction.Left, site.InsideLeft, box.Left),
+                (Direction.Right, site.InsideRight, box.Right),
+            }
+        )
+            piece.Fit(
+                plan.Slide,
+                size,
+                Meeting.Centre(wall.Extent, side),
+                1,
+                wall,
+                Packer(side, upright, local, drawer, sizes)
+            );
+    }
+
+    private PartDraft Packer(Direction side, PartDraft upright, string name, DrawerPlan drawer, DrawerSizes sizes)
+    {
+        var wall = upright.Reckoned.Side(side.Opposite());
+        var gap = Length.Abs(site.Opening.Clear.Side(side) - wall);
+        var thickness = (
+            gap == Length.Zero
+                ? _in
+                : _in
+                    + Figure.Given(
+                        "from the upright to the opening",
+                        gap,
+                        new TradeOrigin("between parts that stand already")
+                    )
+        ).As("packer thickness");
+        var width = piece.Shop.Length(DrawerRules.PackerWidth, "packer width");
+        if (width.Length > sizes.Height.Length)
+            width = Figure.Min(width, sizes.Height).As("packer width");
+        var packer = piece.Board(
+            site.Carcase,
+            $"{name} {Spoken.Of(side)} packer",
+            Role.Packer,
+            drawer.Box,
+            Lie.Of(Direction.Back, side.Opposite()),
+            sizes.Slide.As("packer length"),
+            width,
+            new(
+                side == Direction.Left ? wall : wall - thickness.Length,
+                sizes.FrontY,
+                sizes.BottomZ + ((sizes.Height.Length - width.Length) / 2)
+            ),
+            plan.Place,
+            thickness,
+            holds: side
+        );
+        Screws.Between(piece, upright, packer, side, PackerScrews);
+        return packer;
+    }
+
+    private DrawerPlan Drawer(Material box, Material bottom) =>
+        new()
+        {
+            Fit = new FrontFit(piece, site, said: null, hang: null),
+            Front = box,
+            Box = box,
+            Bottom = bottom,
+            Joint = DrawerJoint.Rabbeted,
+            BottomSet = BottomSet.Grooved,
+            OwnFront = false,
+            Running = DrawerRunning.Slides,
+            BoxHeight = null,
+            Slide = plan.Slide,
+            Runners = box,
+            SlideLength = null,
+            Edging = null,
+            Dividers = null,
+            Old = null,
+            Handle = null,
+            Place = plan.Place,
+        };
+}

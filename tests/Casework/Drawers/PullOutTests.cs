@@ -1,0 +1,64 @@
+using Dryfit.Casework.Tests.Kit;
+using static Dryfit.Casework.Tests.Fronts.FrontBench;
+
+namespace Dryfit.Casework.Tests.Drawers;
+
+/// <summary>Trays on slides behind doors.</summary>
+public sealed class PullOutTests
+{
+    private static string Recipe(string front, string frame = "") =>
+        $$"""
+            piece: Larder
+            units: mm
+            materials: { body: birch plywood 18, boxes: birch plywood 12, bottoms: birch plywood 6.5, panels: birch plywood 6.5 }
+            carcases:
+              larder: { size: [636, 836, 500]{{frame}}, front: {{front}} }
+            """;
+
+    /// <summary>
+    /// 600 mm inside, slides 25 mm in from both uprights and 12.7 mm thick: the tray is 524.6 mm wide.
+    /// </summary>
+    [Fact]
+    public void Tray_stands_in_from_the_uprights_by_packers_and_slides()
+    {
+        var piece = Built.From(Recipe("{ doors: slab pair, pull outs: 2 }"));
+        piece.MustBeSound();
+        var (left, right) = (piece.Part("larder pull-out 1 left side"), piece.Part("larder pull-out 1 right side"));
+        Assert.Equal(Exact("524.6 mm"), right.Extent.Max.X - left.Extent.Min.X);
+        Assert.Equal(Exact("25 mm"), piece.Part("larder pull-out 1 left packer").Extent.Width);
+        Assert.Equal(4, piece.Hardware.Count(h => h.Kind.StartsWith("side slide", StringComparison.Ordinal)));
+    }
+
+    /// <summary>800 mm inside shared by two: each stands 12 mm above its half.</summary>
+    [Fact]
+    public void Trays_share_the_height_of_the_bay()
+    {
+        var piece = Built.From(Recipe("{ doors: slab pair, pull outs: 2 }"));
+        var (lower, upper) = (piece.Part("larder pull-out 1 left side"), piece.Part("larder pull-out 2 left side"));
+        Assert.Equal(Exact("400 mm"), upper.Extent.Min.Z - lower.Extent.Min.Z);
+        Assert.Equal(Exact("12 mm"), lower.Extent.Min.Z - piece.Part("larder bottom").Extent.Max.Z);
+    }
+
+    [Fact]
+    public void Behind_a_face_frame_trays_pass_its_stiles()
+    {
+        var piece = Built.From(
+            Recipe("{ doors: framed pair, pull outs: 2 }", ", face frame: { stiles: 50, rails: 40 }")
+        );
+        piece.MustBeSound();
+        var side = piece.Part("larder pull-out 1 left side");
+        Assert.Equal(Exact("37.7 mm"), side.Extent.Min.X - piece.Part("larder face frame left stile").Extent.Max.X);
+    }
+
+    [Theory]
+    [InlineData("{ doors: slab pair, pull outs: 9 }", "There is no room for pull-out")]
+    [InlineData("{ open, pull outs: 2 }", "Pull-outs run behind doors.")]
+    [InlineData(
+        "{ doors: slab pair, pull outs: 2, shelves: { fixed: 1 } }",
+        "in the place of shelves|take the place of shelves"
+    )]
+    [InlineData("{ doors: slab pair, pull outs: { count: 2, at: [20] } }", "2 pull-outs and 1 heights")]
+    [InlineData("{ doors: slab pair, pull outs: { count: 2, slides: under } }", "runs on side slides")]
+    public void What_cannot_be_pulled_out_is_refused(string front, string says) =>
+        Assert.Contains(says.Split('|')[^1], Built.ErrorOf(Recipe(front)), StringComparison.Ordinal);
+}
