@@ -1,6 +1,7 @@
 using Dryfit.Casework.Boards;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Own;
 using Dryfit.Casework.Room;
 using Dryfit.Casework.Trim;
 using Dryfit.Casework.Words;
@@ -18,6 +19,9 @@ namespace Dryfit.Casework;
 public sealed record DesignOptions(IReadOnlyList<Setting> Settings, LengthUnit? Show)
 {
     public static DesignOptions Plain { get; } = new([], null);
+
+    /// <summary>The files beside the recipe, for the maker's own words; null where there are none to be had.</summary>
+    public INeighbourFiles? Files { get; init; }
 }
 
 /// <summary>The door of the stage: a checked tree becomes a finished piece.</summary>
@@ -33,11 +37,18 @@ public static class Design
     /// <summary>The same, giving out besides the names and values met on the way, for saying what was understood.</summary>
     public static Result<Piece> Build(Mapping recipe, Mapping? shop, DesignOptions options, out Scope scope)
     {
+        scope = new Scope(UnitOf(recipe));
+        ParameterSection.Bind(recipe["parameters"] as Mapping, options.Settings, scope);
+        var plain = recipe;
+        recipe = (Mapping)
+            NamedWords.Put(recipe, RecipeWord.Shape, scope, (name, of) => OwnWords.IsNameOf(plain, name, of));
         var shapeErrors = ShapeCheck.Check(recipe, RecipeWord.Shape).ToList();
         if (shop is not null)
             shapeErrors.AddRange(ShapeCheck.Check(shop, ShopFile.Shape));
-        scope = new Scope(UnitOf(recipe));
-        ParameterSection.Bind(recipe["parameters"] as Mapping, options.Settings, scope);
+        var written = OwnWords.Out(recipe, options.Files, scope);
+        if (written.Errors.Count > 0)
+            return Failed([.. shapeErrors, .. written.Errors, .. scope.Errors]);
+        recipe = written.Recipe;
         foreach (var unknown in NameCheck.Check(recipe, shop))
             scope.Report(unknown);
         if (shapeErrors.Count > 0)
@@ -54,7 +65,7 @@ public static class Design
         var rules = new Shop(shop, scope.Unit);
         try
         {
-            return Build(recipe, scope, rules, options);
+            return Build(written, scope, rules, options);
         }
         catch (CannotBuildException cannot)
         {
@@ -62,8 +73,9 @@ public static class Design
         }
     }
 
-    private static Result<Piece> Build(Mapping recipe, Scope scope, Shop rules, DesignOptions options)
+    private static Result<Piece> Build(Written written, Scope scope, Shop rules, DesignOptions options)
     {
+        var recipe = written.Recipe;
         var sections = new Sections(recipe, scope);
         var measured = sections.Measured();
         var cut = sections.Cut();
@@ -75,11 +87,12 @@ public static class Design
         measured.Know([.. bodies.All.Select(b => b.Name)]);
         bodies.DefineNames();
         RoomWord.DefineNames(scope, spaces);
+        written.LendSizes();
         scope.WorkOutAll();
         Binding.CheckFormulas(recipe, RecipeWord.Shape, scope);
         if (scope.Errors.Count + rules.Errors.Count > 0)
             return Failed([.. scope.Errors, .. rules.Errors]);
-        var boards = BoardCopies.Read(recipe, scope, materials);
+        var boards = BoardCopies.Read(written, scope, materials);
 
         if (!cut.IsEmpty)
         {

@@ -16,20 +16,22 @@ namespace Dryfit.Cli;
 internal static class Pipeline
 {
     /// <summary>Reads, builds and inspects; all errors of both files come in one go.</summary>
-    public static Result<ProvedPiece> Prove(InputFile recipe, InputFile? shop, Request request)
+    public static Result<ProvedPiece> Prove(InputFile recipe, InputFile? shop, Request request, INeighbourFiles files)
     {
-        var design = Build(recipe, shop, request, out _);
+        var design = Build(recipe, shop, request, files, out _);
         return design.Ok
             ? new(new ProvedPiece(design.Value!, Inspector.Inspect(design.Value!)), [])
             : new(null, design.Errors);
     }
 
     /// <summary>Reads and builds.</summary>
+    /// <param name="files">The files beside the recipe, for the maker's own words.</param>
     /// <param name="understood">Every length and number of the recipe as it was understood, those without errors.</param>
     public static Result<Piece> Build(
         InputFile recipe,
         InputFile? shop,
         Request request,
+        INeighbourFiles files,
         out IReadOnlyList<Understood> understood
     )
     {
@@ -41,7 +43,7 @@ internal static class Pipeline
         if (tree.Value is null || (rules is not null && rules.Value is null))
             return new(null, misread);
 
-        var design = Design.Build(tree.Value, rules?.Value, Options(request), out var scope);
+        var design = Design.Build(tree.Value, rules?.Value, Options(request, files), out var scope);
         understood = Understood.List(scope);
         return misread.Count == 0 ? design : new(null, [.. misread, .. design.Errors]);
     }
@@ -71,8 +73,8 @@ internal static class Pipeline
     public static OutputFile FindingsJson(ProvedPiece proved) =>
         Dryfit.Outputs.Findings.FindingsJson.Write(proved.Piece, proved.Report);
 
-    private static DesignOptions Options(Request request) =>
-        new([.. request.Set.Select(set => new Setting(set.Name, set.Value))], request.Units);
+    private static DesignOptions Options(Request request, INeighbourFiles files) =>
+        new([.. request.Set.Select(set => new Setting(set.Name, set.Value))], request.Units) { Files = files };
 }
 
 /// <summary>A piece with what the checks have to say about it.</summary>

@@ -47,6 +47,8 @@ public static class ErrorText
             text.Append(CultureInfo.InvariantCulture, $"{margin}expected: {expected}\n");
         if (error.Suggestion is { } suggestion)
             text.Append(CultureInfo.InvariantCulture, $"{margin}did you mean: {suggestion}\n");
+        foreach (var use in error.Place?.Uses ?? [])
+            text.Append(CultureInfo.InvariantCulture, $"{margin}used at: {use}\n");
         return text.ToString();
     }
 

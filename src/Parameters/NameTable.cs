@@ -1,17 +1,18 @@
 using Dryfit.Findings;
+using Dryfit.Measure;
 using Dryfit.Parameters.Formulas;
 
 namespace Dryfit.Parameters;
 
 /// <summary>Names with what they stand for, worked out late and once.</summary>
+/// <param name="unit">The unit of bare numbers in the formulas that use these names.</param>
 /// <param name="work">What is being worked out now, shared by all tables of a scope: names of one may lean on another's.</param>
-internal sealed class NameTable(Scope scope, NameWork work) : INames
+internal sealed class NameTable(Scope scope, LengthUnit unit, NameWork work) : INames
 {
     private readonly Dictionary<string, KnownName> _known = new(StringComparer.Ordinal);
     private readonly List<KnownName> _order = [];
 
-    /// <summary>Unknown names with a dot are nobody's fault: see <see cref="Scope.LeaveSizesOpen"/>.</summary>
-    public bool SizesAreOpen { get; set; }
+    public LengthUnit Unit => unit;
 
     public IEnumerable<string> All => _order.Select(k => k.Name);
 
@@ -96,7 +97,14 @@ internal sealed class NameTable(Scope scope, NameWork work) : INames
         return new FormulaFault($"There is no name {Excerpt.Quote(name)}.", at, expected, nearest);
     }
 
-    private bool IsOpen(string name) => SizesAreOpen && name.Contains('.', StringComparison.Ordinal);
+    /// <summary>Makes a name of another table known here under a name of its own; nothing where that has none.</summary>
+    public void Lend(string name, NameTable from, string known)
+    {
+        if (from._known.TryGetValue(known, out var lent) && _known.TryAdd(name, lent))
+            _order.Add(lent);
+    }
+
+    private bool IsOpen(string name) => work.SizesAreOpen && name.Contains('.', StringComparison.Ordinal);
 
     private IEnumerable<Expression> WordOf(ComparisonCondition comparison)
     {

@@ -17,6 +17,9 @@ internal sealed class NameWork
 
     private bool _toldTooDeep;
 
+    /// <summary>Unknown names with a dot are nobody's fault: see <see cref="Scope.LeaveSizesOpen"/>.</summary>
+    public bool SizesAreOpen { get; set; }
+
     public void MarkFaulty() => _faulty = true;
 
     /// <summary>The figure of a name; null where it could not be worked out, which is then reported.</summary>

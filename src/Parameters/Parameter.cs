@@ -13,9 +13,11 @@ internal sealed class Parameter
     private readonly bool _isSet;
     private readonly Mapping? _word;
     private readonly Scope _scope;
+    private readonly InnerNames? _inner;
 
-    private Parameter(Entry entry, Scalar value, bool isSet, Mapping? word, Scope scope)
+    private Parameter(Entry entry, Scalar value, bool isSet, Mapping? word, Scope scope, InnerNames? inner)
     {
+        _inner = inner;
         _entry = entry;
         _value = value;
         _isSet = isSet;
@@ -28,14 +30,24 @@ internal sealed class Parameter
     {
         var word = entry.Value as Mapping;
         var value = setting ?? entry.Value as Scalar ?? word?["default"] as Scalar;
-        return value is { IsEmpty: false } ? new Parameter(entry, value, setting is not null, word, scope) : null;
+        return value is { IsEmpty: false } ? new Parameter(entry, value, setting is not null, word, scope, null) : null;
+    }
+
+    /// <summary>A parameter of a maker's own word, with the value given where it is used; null where it has none.</summary>
+    public static Parameter? Read(Entry entry, Scalar? given, Scope scope, InnerNames inner)
+    {
+        var word = entry.Value as Mapping;
+        var value = given ?? entry.Value as Scalar ?? word?["default"] as Scalar;
+        return value is { IsEmpty: false } ? new Parameter(entry, value, false, word, scope, inner) : null;
     }
 
     public void Define()
     {
         var choices = Choices();
-        if (choices.Count > 0 && choices.Any(IsWord))
+        if ((_word?["is"] as Scalar)?.Text.Trim() == "name" || (choices.Count > 0 && choices.Any(IsWord)))
             DefineWord([.. choices.Select(c => c.Text.Trim())], choices);
+        else if (_inner is not null)
+            _inner.Define(_entry.Key, _entry.KeyPlace, Work);
         else
             _scope.Define(_entry.Key, _entry.KeyPlace, Work);
     }
@@ -53,7 +65,10 @@ internal sealed class Parameter
         foreach (var scalar in choices.Append(_value).Concat(_word?["default"] is Scalar written ? [written] : []))
             _scope.SettleAsWord(scalar);
         var word = _value.Text.Trim();
-        if (!words.Contains(word, StringComparer.Ordinal))
+        // A word given where an own word is used may be one that a name stands for there.
+        if (_inner is not null && !words.Contains(word, StringComparer.Ordinal))
+            word = _scope.WordAt(_value, word) ?? _scope.InnerOf(_value)?.Spell(word) ?? word;
+        if (words.Count > 0 && !words.Contains(word, StringComparer.Ordinal))
         {
             _scope.Report(
                 new InputError(
@@ -65,7 +80,10 @@ internal sealed class Parameter
             );
             word = words[0];
         }
-        _scope.DefineWord(_entry.Key, _entry.KeyPlace, word, words);
+        if (_inner is not null)
+            _inner.DefineWord(_entry.Key, _entry.KeyPlace, word, words);
+        else
+            _scope.DefineWord(_entry.Key, _entry.KeyPlace, word, words);
     }
 
     private Figure Work()
@@ -158,7 +176,7 @@ internal sealed class Parameter
         if (_scope.Any(scalar) is not { } worked)
             return null;
         if (like.IsLength)
-            worked = worked.AsLength(_scope.Unit);
+            worked = worked.AsLength(_scope.TableOf(scalar).Unit);
         if (worked.Dimension == like.Dimension)
             return worked.Figure.Quantity;
         _scope.Report(

@@ -12,36 +12,55 @@ public static class ParameterSection
             "parameter",
             "A named size, number or word that formulas use and that may be changed without touching the rest.",
             "width: { default: 54, from: 36, to: 72, step: 1/8, note: outside the base's frame }",
-            () =>
-                [
-                    new Field(
-                        "default",
-                        new QuantityShape(),
-                        "The value unless it is set from outside; a formula may use other parameters.",
-                        Required: true
-                    ),
-                    new Field(
-                        "is",
-                        new ChoiceShape("length", "number", "count"),
-                        "What it is: a length, a plain number, or a whole number.",
-                        Default: "a length, or a number where its formula gives one"
-                    ),
-                    new Field("from", new QuantityShape(), "The smallest value allowed.", Default: "no limit"),
-                    new Field("to", new QuantityShape(), "The largest value allowed.", Default: "no limit"),
-                    new Field(
-                        "step",
-                        new QuantityShape(),
-                        "Values lie on whole steps, counted from the smallest allowed (from zero without one).",
-                        Default: "any value"
-                    ),
-                    new Field(
-                        "choices",
-                        new ListShape(new QuantityShape(), AtLeast: 1, AtMost: 100),
-                        "The only values allowed: lengths, numbers, or words to ask for in conditions."
-                    ),
-                    new Field("note", new TextShape(), "What it measures, and from where to where."),
-                ]
+            () => Fields("The value unless it is set from outside; a formula may use other parameters.", isOwn: false)
         );
+
+    /// <summary>One parameter of a maker's own word, written out.</summary>
+    public static RecordShape OwnWord { get; } =
+        new(
+            "parameter of an own word",
+            "What an own word may be told where it is used: a size, a number, a word, or the name of something there.",
+            "width: { default: 300, from: 200, to: 450 }",
+            () =>
+                Fields(
+                    "The value unless another is given where the word is used; without one it must be given.",
+                    isOwn: true
+                )
+        );
+
+    private static IReadOnlyList<Field> Fields(string meaning, bool isOwn) =>
+        [
+            new Field(
+                "default",
+                new QuantityShape(),
+                meaning,
+                Required: !isOwn,
+                Default: isOwn ? "must be given" : null
+            ),
+            new Field(
+                "is",
+                new ChoiceShape("length", "number", "count", "name"),
+                "What it is: a length, a plain number, a whole number, or the name of a material, carcase, board or part.",
+                Default: "a length, or a number where its formula gives one"
+            ),
+            new Field("from", new QuantityShape(), "The smallest value allowed.", Default: "no limit"),
+            new Field("to", new QuantityShape(), "The largest value allowed.", Default: "no limit"),
+            new Field(
+                "step",
+                new QuantityShape(),
+                "Values lie on whole steps, counted from the smallest allowed (from zero without one).",
+                Default: "any value"
+            ),
+            new Field(
+                "choices",
+                new ListShape(new QuantityShape(), AtLeast: 1, AtMost: 100),
+                "The only values allowed: lengths, numbers, or words. Words are asked for in conditions, and their name may stand wherever one of them may."
+            ),
+            new Field("note", new TextShape(), "What it measures, and from where to where."),
+        ];
+
+    /// <summary>All parameters of an own word.</summary>
+    public static NamedShape OwnShape { get; } = new(new EitherShape(new QuantityShape(), OwnWord), "parameter");
 
     /// <summary>All parameters: each a value alone, or written out.</summary>
     public static NamedShape Shape { get; } = new(new EitherShape(new QuantityShape(), Word), "parameter");
@@ -69,6 +88,29 @@ public static class ParameterSection
             )
                 parameter.Define();
         }
+    }
+
+    /// <summary>Defines the parameters of a maker's own word in one use of it.</summary>
+    /// <param name="given">The values given there, by name; all of them are names of parameters.</param>
+    /// <returns>The names of parameters that have no value.</returns>
+    public static IReadOnlyList<string> Bind(
+        Mapping? parameters,
+        IReadOnlyDictionary<string, Scalar> given,
+        Scope scope,
+        InnerNames inner
+    )
+    {
+        var missing = new List<string>();
+        foreach (var entry in parameters?.Entries ?? [])
+        {
+            if (!CheckName(entry, scope))
+                continue;
+            if (Parameter.Read(entry, given.GetValueOrDefault(entry.Key), scope, inner) is { } parameter)
+                parameter.Define();
+            else
+                missing.Add(entry.Key);
+        }
+        return missing;
     }
 
     private static Scalar ValueOf(Setting setting) =>

@@ -17,14 +17,15 @@ public sealed class Scope
     private readonly InputErrors _errors = new();
     private readonly NameWork _work = new();
     private readonly NameTable _names;
-    private readonly Dictionary<Scalar, NameTable> _homes = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Scalar, InnerNames> _homes = new(ReferenceEqualityComparer.Instance);
+    private readonly List<InnerNames> _inner = [];
     private readonly Dictionary<Scalar, Site> _sites = new(ReferenceEqualityComparer.Instance);
     private readonly List<Site> _order = [];
 
     public Scope(LengthUnit unit)
     {
         Unit = unit;
-        _names = new NameTable(this, _work);
+        _names = new NameTable(this, unit, _work);
     }
 
     /// <summary>The unit of bare numbers where a length is meant.</summary>
@@ -63,20 +64,25 @@ public sealed class Scope
     public string? Word(string name) => _names.Word(name)?.Word;
 
     /// <summary>Works out every name defined, so that the errors of those nobody asked for come out too.</summary>
-    public void WorkOutAll() => _names.WorkAll();
+    public void WorkOutAll()
+    {
+        _names.WorkAll();
+        foreach (var inner in _inner)
+            inner.Table.WorkAll();
+    }
 
     /// <summary>
     /// Says that the sizes of carcases could not be defined, since the recipe has other errors: a name with a dot that is
     /// not known may well be right, so it is not reported.
     /// </summary>
-    public void LeaveSizesOpen() => _names.SizesAreOpen = true;
+    public void LeaveSizesOpen() => _work.SizesAreOpen = true;
 
     /// <summary>Works a scalar out as a length called <paramref name="name"/> in sums.</summary>
     /// <returns>The length; after an error a harmless one above zero, so that reading goes on.</returns>
     public Figure Length(Scalar scalar, string name)
     {
         var site = SiteOf(scalar);
-        if (Work(site)?.AsLength(Unit) is not { } worked)
+        if (Work(site)?.AsLength(site.Names.Unit) is not { } worked)
             return Harmless(name);
         if (worked.Dimension != 1)
         {
@@ -138,6 +144,44 @@ public sealed class Scope
         return Figure.Given(name, Rational.One, InPlaceOfAFault);
     }
 
+    /// <summary>Names that only some formulas know: those of the file of a maker's own word, where it is used.</summary>
+    /// <param name="name">The name of the use, with which the names of its parts begin.</param>
+    /// <param name="unit">The unit of bare numbers in that file.</param>
+    public InnerNames Inner(string name, LengthUnit unit)
+    {
+        var inner = new InnerNames(name, new NameTable(this, unit, _work), _names);
+        _inner.Add(inner);
+        return inner;
+    }
+
+    /// <summary>Says that all values of a tree mean by their names what <paramref name="inner"/> says.</summary>
+    public void Settle(Node tree, InnerNames inner)
+    {
+        // Trees that were read are no deeper than their limit.
+        switch (tree)
+        {
+            case Scalar scalar:
+                _homes[scalar] = inner;
+                break;
+            case Sequence list:
+                foreach (var item in list.Items)
+                    Settle(item, inner);
+                break;
+            case Mapping word:
+                foreach (var entry in word.Entries)
+                    Settle(entry.Value, inner);
+                break;
+        }
+    }
+
+    /// <summary>The names of its own that a value knows; null for a value of the recipe itself.</summary>
+    public InnerNames? InnerOf(Scalar value) => _homes.GetValueOrDefault(value);
+
+    /// <summary>The word that a name stands for where a value is; null where it is no name of a word.</summary>
+    public string? WordAt(Scalar value, string name) => TableOf(value).Word(name)?.Word;
+
+    internal NameTable TableOf(Scalar value) => _homes.GetValueOrDefault(value)?.Table ?? _names;
+
     /// <summary>A formula that is a stretch of a longer value: the <c>20</c> of <c>20 behind the front</c>.</summary>
     /// <param name="start">0 for the first character of the value's text.</param>
     public Scalar Within(Scalar value, int start, int length) =>
@@ -169,7 +213,7 @@ public sealed class Scope
         if (!_sites.TryGetValue(scalar, out var site))
         {
             var expression = FormulaText.Parse(scalar.Text, out var fault);
-            site = new Site(scalar, expression, _homes.GetValueOrDefault(scalar) ?? _names);
+            site = new Site(scalar, expression, TableOf(scalar));
             _sites.Add(scalar, site);
             _order.Add(site);
             if (fault is not null)
@@ -198,7 +242,7 @@ public sealed class Scope
     /// <summary>A value that is a word, not a formula: no names are looked for in it.</summary>
     internal void SettleAsWord(Scalar scalar)
     {
-        var site = new Site(scalar, null, _names) { Refused = true };
+        var site = new Site(scalar, null, TableOf(scalar)) { Refused = true };
         if (_sites.TryAdd(scalar, site))
             _order.Add(site);
     }
@@ -231,7 +275,7 @@ public sealed class Scope
         CheckNames(site);
         if (!site.Refused && !site.IsWorked)
         {
-            var evaluator = new Evaluator(site.Scalar.Text, Unit, site.Names, fault => Report(site, fault));
+            var evaluator = new Evaluator(site.Scalar.Text, site.Names.Unit, site.Names, fault => Report(site, fault));
             site.Value = evaluator.Work(site.Expression!);
             site.Inputs = evaluator.Inputs;
             site.IsWorked = true;

@@ -1,5 +1,6 @@
 using System.Text;
 using Dryfit.Casework;
+using Dryfit.Casework.Own;
 using Dryfit.Casework.Words;
 using Dryfit.Recipe;
 
@@ -12,6 +13,7 @@ public sealed class ExampleTests
     [
         .. All(RecipeWord.Shape)
             .Concat(All(ShopFile.Shape))
+            .Concat(All(OwnWord.Shape))
             .Where(w => w.Example.Length > 0)
             .Select(w => w.Name)
             .Distinct(StringComparer.Ordinal),
@@ -21,7 +23,10 @@ public sealed class ExampleTests
     [MemberData(nameof(Words))]
     public void The_example_of_a_word_fits_the_word(string name)
     {
-        var word = All(RecipeWord.Shape).Concat(All(ShopFile.Shape)).First(w => w.Name == name);
+        var word = All(RecipeWord.Shape)
+            .Concat(All(ShopFile.Shape))
+            .Concat(All(OwnWord.Shape))
+            .First(w => w.Name == name);
         var read = RecipeReader.Read($"example of {name}", Encoding.UTF8.GetBytes(word.Example));
         Assert.Empty(read.Errors);
 
@@ -36,7 +41,7 @@ public sealed class ExampleTests
     [Fact]
     public void Every_word_has_a_name_of_its_own_and_every_key_a_sentence()
     {
-        foreach (var root in (RecordShape[])[RecipeWord.Shape, ShopFile.Shape])
+        foreach (var root in (RecordShape[])[RecipeWord.Shape, ShopFile.Shape, OwnWord.Shape])
         {
             var words = All(root);
             Assert.Equal(words.Count, words.Select(w => w.Name).Distinct(StringComparer.Ordinal).Count());

@@ -29,7 +29,7 @@ public sealed class FixtureTests
         var built = Design.Build(
             Shipped.Read(recipe, Folder),
             shop is null ? null : Shipped.Read(shop, Folder),
-            new DesignOptions([], null)
+            new DesignOptions([], null) { Files = Shipped.Beside(recipe, Folder) }
         );
 
         Assert.True(built.Errors.Count == 0, string.Join('\n', built.Errors.Select(e => $"{e.Place}: {e.Message}")));

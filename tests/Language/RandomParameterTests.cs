@@ -28,13 +28,14 @@ public sealed class RandomParameterTests
     public void Within_its_ranges_a_recipe_becomes_sound_parts_or_says_why_not(string file)
     {
         var recipe = Shipped.Read(file, [.. Shipped.RecipeFolders]);
+        var files = Shipped.Beside(file, [.. Shipped.RecipeFolders]);
         var (draws, built) = (Draws, 0);
         for (var seed = 0; seed < draws; seed++)
         {
             // The first draw is the recipe as it stands.
             IReadOnlyList<Setting> drawn = seed == 0 ? [] : ParameterDraw.From(recipe, seed);
             var said = $"{file} with {string.Join(", ", drawn.Select(d => $"{d.Name} = {d.Text}"))}";
-            var result = Design.Build(recipe, null, new DesignOptions(drawn, null));
+            var result = Design.Build(recipe, null, new DesignOptions(drawn, null) { Files = files });
             if (result.Value is { } piece)
             {
                 built++;
@@ -43,7 +44,10 @@ public sealed class RandomParameterTests
                 if (seed == 0 || recipe["as cut"] is null)
                     FitsTogether(piece, said);
                 if (seed == 1)
-                    IsTheSame(piece, Design.Build(recipe, null, new DesignOptions(drawn, null)).Value!);
+                    IsTheSame(
+                        piece,
+                        Design.Build(recipe, null, new DesignOptions(drawn, null) { Files = files }).Value!
+                    );
             }
             else
             {

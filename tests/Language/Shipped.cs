@@ -1,6 +1,7 @@
 using System.Text;
 using Dryfit.Casework;
 using Dryfit.Casework.Boards;
+using Dryfit.Casework.Own;
 using Dryfit.Casework.Words;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -37,6 +38,18 @@ internal static class Shipped
             NamesChapter.Text,
             BoardsChapter.Text,
             StuffChapter.Text
+        );
+
+    public static string WordSchema { get; } = JsonSchemaWriter.Write(OwnWord.Shape);
+
+    public static string WordPage { get; } =
+        ReferencePage.WriteBeside(
+            OwnWord.Shape,
+            RecipeWord.Shape,
+            "recipe.md",
+            "Words of your own",
+            "A maker's own word is a text file ending in `.dryfit-word.yaml` beside the [recipe](recipe.md) that uses it. [Lengths](recipe.md#lengths) and [formulas](recipe.md#formulas) are written as in recipes. `templates/schema/own-word.schema.json` is its schema for editors.",
+            OwnWordsChapter.Text
         );
 
     public static string ShopPage { get; } =
@@ -76,6 +89,15 @@ internal static class Shipped
         var read = RecipeReader.Read(name, File.ReadAllBytes(file));
         Assert.Empty(read.Errors);
         return Assert.IsType<Mapping>(read.Value);
+    }
+
+    /// <summary>The files beside a recipe of one of the folders.</summary>
+    public static INeighbourFiles Beside(string recipe, params IReadOnlyList<string> folders) =>
+        new Neighbours(Path.GetDirectoryName(Assert.Single(folders.SelectMany(folder => FilesIn(folder, recipe))))!);
+
+    private sealed class Neighbours(string folder) : INeighbourFiles
+    {
+        public NeighbourFile Read(string path) => new(path, File.ReadAllBytes(Path.Combine(folder, path)));
     }
 
     private static string FindRoot()

@@ -19,7 +19,9 @@ public sealed class ShippedFilesTests
     {
         Shipped.Hold("templates/schema/recipe.schema.json", Shipped.RecipeSchema);
         Shipped.Hold("templates/schema/shop.schema.json", Shipped.ShopSchema);
+        Shipped.Hold("templates/schema/own-word.schema.json", Shipped.WordSchema);
         Shipped.Hold("templates/reference/recipe.md", Shipped.RecipePage);
+        Shipped.Hold("templates/reference/own-words.md", Shipped.WordPage);
         Shipped.Hold("templates/reference/shop.md", Shipped.ShopPage);
         Shipped.Hold("templates/reference/findings.md", FindingsPage.Write());
         Shipped.Hold("templates/shop/inches.dryfit-shop.yaml", ShopFileText.Write(LengthUnit.Inch));
@@ -43,11 +45,19 @@ public sealed class ShippedFilesTests
     [Fact]
     public void Both_schemas_are_valid_draft_07()
     {
-        foreach (var schema in (string[])[Shipped.RecipeSchema, Shipped.ShopSchema])
+        foreach (var schema in (string[])[Shipped.RecipeSchema, Shipped.ShopSchema, Shipped.WordSchema])
         {
             using var document = JsonDocument.Parse(schema);
             Assert.True(MetaSchemas.Draft7.Evaluate(document.RootElement).IsValid);
         }
+    }
+
+    [Fact]
+    public void Own_words_and_a_recipe_that_uses_them_are_accepted_by_their_schemas()
+    {
+        foreach (var file in Shipped.FilesIn("tests/Language/Fixtures/words", "*.yaml"))
+            Accepts(Shipped.WordSchema, RecipeReader.Read(file, File.ReadAllBytes(file)).Value!);
+        Accepts(Shipped.RecipeSchema, Shipped.Read("pantry.dryfit.yaml", "tests/Language/Fixtures"));
     }
 
     [Theory]

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Own;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -11,16 +12,17 @@ internal static class BoardCopies
     /// <summary>More loose boards than any piece has; each may be told from any other.</summary>
     private const int Most = 1000;
 
-    public static IReadOnlyList<BoardPlan> Read(Mapping recipe, Scope scope, Materials materials)
+    public static IReadOnlyList<BoardPlan> Read(Written written, Scope scope, Materials materials)
     {
         var plans = new List<BoardPlan>();
-        foreach (var entry in (recipe["boards"] as Mapping)?.Entries ?? [])
+        foreach (var entry in (written.Recipe["boards"] as Mapping)?.Entries ?? [])
         {
             if (entry.Value is not Mapping said)
                 continue;
-            foreach (var (name, one) in Pair(entry.Key, said, scope))
+            var unit = written.Units.GetValueOrDefault(entry.Key);
+            foreach (var (name, one) in Pair(unit?.Local ?? entry.Key, said, scope))
             {
-                var plan = BoardWord.Read(name, new Fields(one, scope), entry.KeyPlace, materials);
+                var plan = BoardWord.Read(name, new Fields(one, scope), entry.KeyPlace, materials) with { Unit = unit };
                 plans.AddRange(Row(plan));
                 if (plans.Count > Most)
                     throw new CannotBuildException(
@@ -61,7 +63,10 @@ internal static class BoardCopies
                 .Select(n =>
                     plan with
                     {
-                        Name = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plan.Name} {n + 1}"),
+                        Local = string.Create(
+                            System.Globalization.CultureInfo.InvariantCulture,
+                            $"{plan.Local} {n + 1}"
+                        ),
                         Number = n,
                     }
                 );

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Own;
 using Dryfit.Casework.Words;
 using Dryfit.Findings;
 
@@ -16,6 +17,7 @@ internal sealed class BoardMaker
     private readonly FaceFinder _faces;
     private readonly Dictionary<string, PartDraft> _made = new(StringComparer.OrdinalIgnoreCase);
     private readonly Lines _lines = new();
+    private readonly Dictionary<string, GroupDraft> _units = new(StringComparer.Ordinal);
     private readonly List<string> _making = [];
 
     private BoardMaker(
@@ -70,13 +72,25 @@ internal sealed class BoardMaker
         return board;
     }
 
+    /// <summary>The boards of one use of an own word are one unit; beside a carcase alone they belong to that.</summary>
+    private GroupDraft GroupOf(OwnUnit? unit)
+    {
+        if (unit is null)
+            return _group;
+        if (!_units.TryGetValue(unit.Use, out var group))
+            _units[unit.Use] = group =
+                _piece.Groups.FirstOrDefault(g => g.Kind == GroupKind.Carcase && g.Name == unit.Use)
+                ?? _piece.Group(unit.Use, GroupKind.OwnWord, _group, unit.Place);
+        return group;
+    }
+
     private PartDraft Make(BoardPlan plan)
     {
         var place = new BoardPlace(_piece, _faces, _lines, plan);
         var stretches = Enum.GetValues<Axis>().Select(place.Along).ToList();
         var board = _piece.Board(
-            place.Home() ?? _group,
-            plan.Name,
+            place.Home() ?? GroupOf(plan.Unit),
+            place.Home() is null ? plan.Local : plan.Name,
             plan.Role,
             plan.Material,
             plan.Lie,

@@ -1,3 +1,4 @@
+using Dryfit.Casework.Own;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 
@@ -6,8 +7,14 @@ namespace Dryfit.Casework.Boards;
 /// <summary>A loose board as the recipe says it, before it has its place.</summary>
 internal sealed record BoardPlan
 {
-    /// <summary>The recipe's name for it, or that of one of its copies.</summary>
-    public required string Name { get; init; }
+    /// <summary>The name of the board where it is said, or that of one of its copies.</summary>
+    public required string Local { get; init; }
+
+    /// <summary>The use of an own word that it comes from; null where the recipe itself says it.</summary>
+    public OwnUnit? Unit { get; init; }
+
+    /// <summary>Its name in the whole piece.</summary>
+    public string Name => Unit is null ? Local : $"{Unit.Use} {Local}";
 
     /// <summary>All that is said of it, for its cuts.</summary>
     public required Fields Fields { get; init; }

@@ -131,7 +131,7 @@ internal static class BoardWord
         }
         return new BoardPlan
         {
-            Name = name,
+            Local = name,
             Fields = fields,
             Material = fields.Text("material") is { } material
                 ? materials.Get(material, fields.PlaceOf("material"))

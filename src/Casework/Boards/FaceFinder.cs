@@ -1,6 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Words;
 using Dryfit.Findings;
+using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Boards;
 
@@ -31,6 +32,16 @@ internal sealed class FaceFinder(
 
     public Found Find(FaceSaid face)
     {
+        if (piece.Scope.WordAt(face.Said, face.Name) is { } word)
+            return FindNamed(face with { Name = word }, inner: null);
+        return FindNamed(face, piece.Scope.InnerOf(face.Said));
+    }
+
+    /// <param name="inner">The names of the own word whose file says it; null for the recipe itself.</param>
+    private Found FindNamed(FaceSaid face, InnerNames? inner)
+    {
+        if (inner is not null && Inside(inner.Spell(face.Name), face, inner.Name) is { } within)
+            return within;
         if (string.Equals(face.Name, "floor", StringComparison.OrdinalIgnoreCase))
             return Floor();
         if (Exactly(boards, face.Name) is { } own)
@@ -50,6 +61,32 @@ internal sealed class FaceFinder(
             return Of(part);
         return ByWords(face);
     }
+
+    /// <summary>What an own word means by a name of its own; null where it has none of that name.</summary>
+    private Found? Inside(string spelt, FaceSaid face, string use)
+    {
+        foreach (var name in (string[])[spelt, $"{use} {face.Name}"])
+        {
+            var isOne =
+                Exactly(boards, name) is not null
+                || bodies.Any(b => IsCalled(b.Body.Name, name))
+                || piece.Parts.Any(p => IsCalled(p.Name, name));
+            if (isOne && (name != face.Name || IsOf(use, name)))
+                return FindNamed(face with { Name = name }, inner: null);
+        }
+        var words = new Namesake($"{use} {face.Name}");
+        var within = piece
+            .Parts.Select(p => p.Name)
+            .Concat(boards)
+            .Where(n => IsOf(use, n) && words.IsIn(n))
+            .Distinct(StringComparer.Ordinal)
+            .ToList();
+        return within.Count == 1 ? FindNamed(face with { Name = within[0] }, inner: null) : null;
+    }
+
+    private static bool IsOf(string use, string name) =>
+        name.StartsWith(use, StringComparison.OrdinalIgnoreCase)
+        && (name.Length == use.Length || name[use.Length] == ' ');
 
     private Found ByWords(FaceSaid face)
     {

@@ -41,7 +41,7 @@ internal sealed class Bodies
     {
         foreach (var said in _said)
         {
-            var name = said.Name.Replace(' ', '_').Replace('-', '_');
+            var name = FormulaName(said.Name);
             Define("width", s => s.Width);
             Define("height", s => s.Height);
             Define("depth", s => s.Depth);
@@ -49,6 +49,9 @@ internal sealed class Bodies
                 _piece.Scope.Define($"{name}.{what}", said.Place, () => pick(SizeOf(said)).As($"{said.Name} {what}"));
         }
     }
+
+    /// <summary>How formulas write the name of a carcase: <c>left wing</c> as <c>left_wing</c>.</summary>
+    public static string FormulaName(string name) => name.Replace(' ', '_').Replace('-', '_');
 
     /// <summary>Size and place of a body.</summary>
     public Body Settle(Said said) => Settle(said.Name, said.Place);

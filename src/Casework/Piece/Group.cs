@@ -20,6 +20,9 @@ public enum GroupKind
 
     /// <summary>A wide top or other part with its own fittings.</summary>
     Top,
+
+    /// <summary>The loose boards of one use of a maker's own word.</summary>
+    OwnWord,
 }
 
 /// <summary>Parts that belong together: they leave the clamps, or move, as one.</summary>

@@ -3,6 +3,7 @@ using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Corners;
 using Dryfit.Casework.Facings;
 using Dryfit.Casework.Hanging;
+using Dryfit.Casework.Own;
 using Dryfit.Casework.Room;
 using Dryfit.Casework.Shelving;
 using Dryfit.Findings;
@@ -47,7 +48,12 @@ internal static class CarcaseWord
                         "A frame on the front; the key alone is one by the shop's habits.",
                         Default: "none: a frameless carcase"
                     ),
-                    new("front", RegionWord.Word, "What the front is divided into.", Default: "one open bay"),
+                    new(
+                        "front",
+                        new EitherShape(RegionWord.Word, OwnWord.Use),
+                        "What the front is divided into.",
+                        Default: "one open bay"
+                    ),
                     new(
                         "faced",
                         FacedWord.Word,

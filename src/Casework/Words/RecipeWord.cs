@@ -1,4 +1,5 @@
 using Dryfit.Casework.Boards;
+using Dryfit.Casework.Own;
 using Dryfit.Casework.Room;
 using Dryfit.Casework.Worktops;
 using Dryfit.Parameters;
@@ -55,7 +56,12 @@ public static class RecipeWord
                     ),
                     new("materials", MaterialWord.Shape, "What it is made of.", Required: true),
                     new("room", RoomWord.Shape, "The spaces between walls that it must go into."),
-                    new("carcases", CarcaseWord.Shape, "The boxes it is made of."),
+                    new(
+                        "words",
+                        OwnWord.Words,
+                        "The maker's own words: each name with its file, from the recipe's folder; or the folder they all lie in."
+                    ),
+                    new("carcases", OwnWord.OrUse(CarcaseWord.Shape), "The boxes it is made of."),
                     new(
                         "hardware",
                         HardwareWord.Word,
@@ -66,7 +72,7 @@ public static class RecipeWord
                     new("kept", KeptWord.Shape, "Old carcases that stay."),
                     new(
                         "boards",
-                        BoardWord.Shape,
+                        OwnWord.OrUse(BoardWord.Shape),
                         "Single boards with their own cuts, for all that has no word of its own."
                     ),
                     new("trim", TrimWord.Shape, "Strips that hide a gap between two carcases on purpose."),

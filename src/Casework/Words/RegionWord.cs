@@ -3,8 +3,9 @@ using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Drawers;
 using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Lights;
-using Dryfit.Casework.Shelving;
+using Dryfit.Casework.Own;
 using Dryfit.Casework.Shelving.Racks;
+using Dryfit.Casework.Shelving;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -27,7 +28,7 @@ internal static class RegionWord
             () =>
                 [
                     new("equal", new CountShape(1, 100), "How many.", Required: true),
-                    new("of", new EitherShape(Bare, Word!), "What each of them is.", Required: true),
+                    new("of", new EitherShape(Bare, Word!, OwnWord.Use), "What each of them is.", Required: true),
                 ]
         );
 
@@ -87,7 +88,8 @@ internal static class RegionWord
                 ]
         );
 
-    private static EitherShape Parts => new(new ListShape(new EitherShape(Bare, Word), 1, 100), Equal, Graduated);
+    private static EitherShape Parts =>
+        new(new ListShape(new EitherShape(Bare, Word, OwnWord.Use), 1, 100), Equal, Graduated);
 
     public static Region Read(Mapping front, PieceBuilder piece)
     {

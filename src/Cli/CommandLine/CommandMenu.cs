@@ -35,9 +35,9 @@ internal sealed class CommandMenu
 
     public HelpPage PageOf(Command command) => _pages.GetValueOrDefault(command, RootHelp.Page);
 
-    /// <summary>The reference page that <c>help recipe</c> or <c>help shop</c> asks for; null for anything else.</summary>
+    /// <summary>The reference page that <c>help recipe</c>, <c>help shop</c> or <c>help own-words</c> asks for; null for anything else.</summary>
     public string? AskedForReference(ParseResult parsed) =>
-        parsed.CommandResult.Command == _helpCommand && parsed.GetValue(_helpOf) is "recipe" or "shop"
+        parsed.CommandResult.Command == _helpCommand && parsed.GetValue(_helpOf) is "recipe" or "shop" or "own-words"
             ? Encoding.UTF8.GetString(Resources.Read($"reference/{parsed.GetValue(_helpOf)}.md"))
             : null;
 

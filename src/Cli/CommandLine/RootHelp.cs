@@ -20,6 +20,7 @@ internal static class RootHelp
                     [
                         ("dryfit COMMAND --help", "all about a command"),
                         ("dryfit help recipe", "the recipe, word by word"),
+                        ("dryfit help own-words", "words of your own, in files beside the recipe"),
                         ("dryfit help shop", "the shop file, rule by rule"),
                     ]
                 ),

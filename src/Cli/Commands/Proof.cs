@@ -17,8 +17,9 @@ internal sealed class Proof(Surroundings surroundings)
     public ProvedPiece? Of(Request request, bool json, out int code)
     {
         var (recipe, shop) = Read(request);
-        var proved = Pipeline.Prove(recipe, shop, request);
-        code = proved.Ok ? ExitCode.Fine : Refuse(proved.Errors, shop is null ? [recipe] : [recipe, shop], json);
+        var beside = new BesideRecipe(recipe, surroundings);
+        var proved = Pipeline.Prove(recipe, shop, request, beside);
+        code = proved.Ok ? ExitCode.Fine : Refuse(proved.Errors, All(recipe, shop, beside), json);
         return proved.Ok ? proved.Value : null;
     }
 
@@ -28,8 +29,9 @@ internal sealed class Proof(Surroundings surroundings)
     public IReadOnlyList<Understood> Understand(Request request, out int code)
     {
         var (recipe, shop) = Read(request);
-        var piece = Pipeline.Build(recipe, shop, request, out var understood);
-        code = piece.Ok ? ExitCode.Fine : Refuse(piece.Errors, shop is null ? [recipe] : [recipe, shop], json: false);
+        var beside = new BesideRecipe(recipe, surroundings);
+        var piece = Pipeline.Build(recipe, shop, request, beside, out var understood);
+        code = piece.Ok ? ExitCode.Fine : Refuse(piece.Errors, All(recipe, shop, beside), json: false);
         return understood;
     }
 
@@ -38,6 +40,10 @@ internal sealed class Proof(Surroundings surroundings)
             InputFile.Read(request.Recipe, "recipe", surroundings),
             request.Shop is null ? null : InputFile.Read(request.Shop, "shop file", surroundings)
         );
+
+    /// <summary>All files read, to show lines of them.</summary>
+    private static IReadOnlyList<InputFile> All(InputFile recipe, InputFile? shop, BesideRecipe beside) =>
+        [recipe, .. shop is null ? (InputFile[])[] : [shop], .. beside.Read];
 
     private int Refuse(IReadOnlyList<InputError> errors, IReadOnlyList<InputFile> files, bool json)
     {

@@ -63,11 +63,11 @@ internal static class ReadCommand
         }
     }
 
-    /// <summary>Line and column in the recipe; what was said elsewhere (<c>--set</c>) by that name.</summary>
+    /// <summary>Line and column in the recipe; what was said elsewhere by the name of that file, or <c>--set</c>.</summary>
     private static string Where(SourcePlace place, string recipe) =>
-        place.File == recipe
-            ? string.Create(CultureInfo.InvariantCulture, $"{place.Line, 4}:{place.Column, -3}")
-            : $"  {place.File}";
+        place.File == recipe ? string.Create(CultureInfo.InvariantCulture, $"{place.Line, 4}:{place.Column, -3}")
+        : place.UsedAt is null ? $"  {place.File}"
+        : $"  {place}";
 
     private static void WriteJson(IReadOnlyList<Understood> values, Utf8JsonWriter json)
     {

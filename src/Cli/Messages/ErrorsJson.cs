@@ -29,6 +29,17 @@ internal static class ErrorsJson
             json.WriteNumber("line", place.Line);
             json.WriteNumber("column", place.Column);
             json.WriteNumber("length", place.Length);
+            json.WriteStartArray("usedAt");
+            foreach (var use in place.Uses)
+            {
+                json.WriteStartObject();
+                json.WriteString("file", use.File);
+                json.WriteNumber("line", use.Line);
+                json.WriteNumber("column", use.Column);
+                json.WriteNumber("length", use.Length);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
         }
         if (error.Expected is not null)
             json.WriteString("expected", error.Expected);

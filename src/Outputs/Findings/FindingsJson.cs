@@ -111,6 +111,11 @@ public static class FindingsJson
         json.WriteNumber("line", place.Line);
         json.WriteNumber("column", place.Column);
         json.WriteNumber("length", place.Length);
+        if (place.UsedAt is { } use)
+        {
+            json.WritePropertyName("usedAt");
+            WritePlace(json, use);
+        }
         json.WriteEndObject();
     }
 

@@ -47,7 +47,7 @@ public static class FindingsText
         if (finding.Parts.Count > 0)
             Line(text, finding.Parts.Count == 1 ? "part" : "parts", names.Listed(finding.Parts, PartsNamed));
         if (finding.Place is { } place)
-            Line(text, "recipe", PlainText.Clean(place.ToString()));
+            Line(text, "recipe", PlainText.Clean(string.Join(", used at ", place.Uses.Prepend(place))));
         foreach (var related in finding.Related.Where(other => other != finding.Place).Distinct())
             Line(text, "see also", PlainText.Clean(related.ToString()));
         if (finding.Remedy is { } remedy)

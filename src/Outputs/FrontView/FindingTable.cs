@@ -116,6 +116,12 @@ internal sealed class FindingTable
                 * LineHeight
             ) + RowAir;
 
+        /// <summary>The file of an own word; the recipe's is not told.</summary>
+        private static string FileOf(SourcePlace place) =>
+            place.UsedAt is null
+                ? ""
+                : $" of {PlainText.Clean(place.File[(place.File.LastIndexOfAny(['/', '\\']) + 1)..])}";
+
         public static Row Of(Finding finding, int number, LengthFormat format, double width)
         {
             var columns = Columns.Of(width);
@@ -125,7 +131,11 @@ internal sealed class FindingTable
             if (finding.AcceptedBecause is { } reason)
                 message += " Accepted: " + PlainText.Clean(reason);
             var place = finding.Place is { } at
-                ? string.Create(CultureInfo.InvariantCulture, $"line {at.Line}, column {at.Column}")
+                ? string.Join(
+                    ", used on ",
+                    at.Uses.Prepend(at)
+                        .Select(p => string.Create(CultureInfo.InvariantCulture, $"line {p.Line}, column {p.Column}{FileOf(p)}"))
+                )
                 : "";
             return new(
                 number,

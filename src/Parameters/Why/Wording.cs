@@ -69,7 +69,9 @@ internal sealed class Wording(LengthFormat format, string? recipeFile)
             ? Exact(Length.FromMillimetres(quantity.Magnitude)) ?? Number(quantity)
             : Number(quantity);
 
-    public string Place(SourcePlace place) =>
+    public string Place(SourcePlace place) => string.Join(", used on ", place.Uses.Prepend(place).Select(LineOf));
+
+    private string LineOf(SourcePlace place) =>
         place.File == ParameterSection.SettingFile ? "set on the command line"
         : recipeFile is null || place.File == recipeFile
             ? string.Create(CultureInfo.InvariantCulture, $"recipe line {place.Line}")

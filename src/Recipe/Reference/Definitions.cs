@@ -6,9 +6,15 @@ internal sealed class Definitions
     private readonly Dictionary<RecordShape, string> _slugs = new(ReferenceEqualityComparer.Instance);
     private readonly List<RecordShape> _order = [];
     private readonly HashSet<string> _taken = new(StringComparer.Ordinal);
+    private readonly Definitions? _elsewhere;
+    private readonly string _page;
 
-    public Definitions(RecordShape root)
+    /// <param name="elsewhere">Words that another page explains; null for none.</param>
+    /// <param name="page">That page.</param>
+    public Definitions(RecordShape root, Definitions? elsewhere = null, string page = "")
     {
+        _elsewhere = elsewhere;
+        _page = page;
         // Breadth first: the words of the top before those inside them. Words may hold each other in a circle.
         var waiting = new Queue<RecordShape>([root]);
         Add(root);
@@ -24,6 +30,14 @@ internal sealed class Definitions
 
     /// <summary>The word's name in links: lower case with hyphens.</summary>
     public string Slug(RecordShape word) => _slugs[word];
+
+    /// <summary>The words that this page explains itself.</summary>
+    public IEnumerable<RecordShape> Own => _order.Where(word => !IsElsewhere(word));
+
+    /// <summary>Where a word is explained: on this page, or on the other.</summary>
+    public string Link(RecordShape word) => IsElsewhere(word) ? $"{_page}#{_elsewhere!.Slug(word)}" : $"#{Slug(word)}";
+
+    private bool IsElsewhere(RecordShape word) => _elsewhere?._slugs.ContainsKey(word) == true;
 
     private bool Add(RecordShape word)
     {

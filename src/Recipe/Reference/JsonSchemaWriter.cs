@@ -49,7 +49,7 @@ public static class JsonSchemaWriter
         var example = word.Example.Length == 0 ? "" : $"\n\nExample:\n{word.Example.TrimEnd()}";
         json.WriteString("description", word.Doc + example);
         json.WriteString("type", "object");
-        json.WriteBoolean("additionalProperties", false);
+        json.WriteBoolean("additionalProperties", word.FurtherKeys is not null);
         json.WriteStartObject("properties");
         foreach (var field in word.Fields)
         {

@@ -21,13 +21,35 @@ public static class ReferencePage
         params IReadOnlyList<string> chapters
     )
     {
-        var definitions = new Definitions(root);
+        return Write(new Definitions(root), title, opening, pieces, chapters);
+    }
+
+    /// <summary>The same for a file that holds words of another: those are explained there.</summary>
+    /// <param name="elsewhere">The root of the other page.</param>
+    /// <param name="otherPage">Its file: <c>recipe.md</c>.</param>
+    public static string WriteBeside(
+        RecordShape root,
+        RecordShape elsewhere,
+        string otherPage,
+        string title,
+        string opening,
+        params IReadOnlyList<string> chapters
+    ) => Write(new Definitions(root, new Definitions(elsewhere), otherPage), title, opening, [], chapters);
+
+    private static string Write(
+        Definitions definitions,
+        string title,
+        string opening,
+        IReadOnlyList<string> pieces,
+        IReadOnlyList<string> chapters
+    )
+    {
         var page = new StringBuilder();
         page.Append(CultureInfo.InvariantCulture, $"# {title}\n\n{opening.Trim()}\n\n");
         WriteContents(page, definitions, chapters);
         foreach (var chapter in chapters)
             page.Append('\n').Append(chapter.ReplaceLineEndings("\n").Trim()).Append('\n');
-        foreach (var word in definitions.All)
+        foreach (var word in definitions.Own)
             WriteWord(page, word, definitions, pieces);
         return page.ToString();
     }
@@ -39,7 +61,7 @@ public static class ReferencePage
             var heading = chapter.TrimStart().Split('\n')[0].TrimStart('#').Trim();
             page.Append(CultureInfo.InvariantCulture, $"- [{heading}](#{Anchor(heading)})\n");
         }
-        foreach (var word in definitions.All)
+        foreach (var word in definitions.Own)
             page.Append(CultureInfo.InvariantCulture, $"- [{word.Name}](#{definitions.Slug(word)})\n");
     }
 
@@ -73,6 +95,8 @@ public static class ReferencePage
                 $"| `{field.Key}` | {Cell(Holds(field.Shape, definitions))} | {Cell(field.Doc)} | {Cell(leftOut)} |\n"
             );
         }
+        if (word.FurtherKeys is { } further)
+            page.Append(CultureInfo.InvariantCulture, $"| … | | {Cell(further)} | |\n");
     }
 
     /// <summary>Whether a piece is named for the word with this anchor.</summary>
@@ -97,7 +121,7 @@ public static class ReferencePage
             SpokenShape s => s.Describes,
             ListShape l => $"{List(l)} {Holds(l.Item, definitions)}",
             NamedShape n => $"names of your choosing ({n.Named}), each with {Holds(n.Item, definitions)}",
-            RecordShape r => $"[{r.Name}](#{definitions.Slug(r)})",
+            RecordShape r => $"[{r.Name}]({definitions.Link(r)})",
             EitherShape e => string.Join(
                 "; or ",
                 Alternatives.Flatten(e).Select(s => Holds(s, definitions)).Distinct(StringComparer.Ordinal)

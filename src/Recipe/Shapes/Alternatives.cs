@@ -58,6 +58,8 @@ public static class Alternatives
         var known = record.Fields.Select(f => f.Key).ToHashSet(StringComparer.Ordinal);
         var unknown = word.Entries.Count(e => !known.Contains(e.Key));
         var missing = record.Fields.Count(f => f.Required && word[f.Key] is null);
+        if (record.FurtherKeys is not null)
+            return missing > 0 ? OtherKind - 1 : 0;
         // Only keys of another word speak against this one; a word none of whose keys is known is hardly meant.
         var strangers = unknown > 0 && unknown == word.Entries.Count ? 50 : 0;
         return Math.Min(OtherKind - 1, 5 + (10 * unknown) + (10 * missing) + strangers);

@@ -80,6 +80,9 @@ public sealed record RecordShape(string Name, string Doc, string Example, Func<I
     public IReadOnlyList<Field> Fields =>
         _fields ?? Interlocked.CompareExchange(ref _fields, ReadFields(), null) ?? _fields;
 
+    /// <summary>What further keys mean, whose names are not known here: "the parameters of the word"; null where there are none.</summary>
+    public string? FurtherKeys { get; init; }
+
     public bool Equals(RecordShape? other) => ReferenceEquals(this, other);
 
     public override int GetHashCode() => Name.GetHashCode(StringComparison.Ordinal);

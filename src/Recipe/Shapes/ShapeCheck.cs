@@ -122,7 +122,7 @@ public static class ShapeCheck
                 return;
             if (fields.TryGetValue(entry.Key, out var field))
                 Check(entry.Value, field.Shape, errors, depth + 1);
-            else
+            else if (record.FurtherKeys is null)
                 errors.Add(UnknownKey(entry, record, free));
         }
     }

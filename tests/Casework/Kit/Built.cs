@@ -16,6 +16,21 @@ internal static class Built
         return result.Value!;
     }
 
+    /// <summary>A recipe that must build with the files beside it.</summary>
+    public static Piece From(string recipe, INeighbourFiles files)
+    {
+        var result = Try(recipe, files);
+        Assert.True(result.Ok, string.Join('\n', result.Errors.Select(Said)));
+        return result.Value!;
+    }
+
+    public static Result<Piece> Try(string recipe, INeighbourFiles files)
+    {
+        var tree = RecipeReader.Read("test.dryfit.yaml", Encoding.UTF8.GetBytes(recipe));
+        Assert.Empty(tree.Errors);
+        return Design.Build(tree.Value!, null, new DesignOptions([], Show: null) { Files = files });
+    }
+
     /// <summary>A recipe that must not build, and what is said about it.</summary>
     public static IReadOnlyList<InputError> ErrorsOf(string recipe, string? shop = null)
     {
