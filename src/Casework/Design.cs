@@ -129,7 +129,13 @@ public static class Design
                 Note = (recipe["note"] as Scalar)?.Text,
                 Format = format,
                 Grid = grid,
-                Groups = [.. piece.Groups.Select(g => new Group(g.Id, g.Name, g.Kind, g.Parent?.Id, g.Source, g.Turn))],
+                Groups =
+                [
+                    .. piece.Groups.Select(g => new Group(g.Id, g.Name, g.Kind, g.Parent?.Id, g.Source, g.Turn)
+                    {
+                        Sizes = g.Sizes,
+                    }),
+                ],
                 Parts = PieceFinisher.Finish(piece, grid, finishes),
                 Joints = piece.Joints,
                 Hardware = piece.Hardware,
@@ -166,6 +172,9 @@ public static class Design
                 said.Place,
                 body.Turn
             );
+            group.Measures("width", body.Width);
+            group.Measures("height", body.Height);
+            group.Measures("depth", body.Depth);
             if (said.IsKept)
                 KeptBodyMaker.Make(piece, group, said.Fields, body);
             else

@@ -96,7 +96,7 @@ public static class NamedWords
                 return scope.InPlaceOf(scalar, full);
             case NameShape name when isName(scalar, name):
                 return scalar;
-            case ChoiceShape or YesNoShape or NameShape:
+            case ChoiceShape { TakesNames: true } or YesNoShape or NameShape:
                 return scope.WordAt(scalar, scalar.Text.Trim()) is { } word ? scope.InPlaceOf(scalar, word) : scalar;
             case PhraseShape:
                 var words = scalar.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);

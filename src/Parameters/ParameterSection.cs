@@ -39,7 +39,7 @@ public static class ParameterSection
             ),
             new Field(
                 "is",
-                new ChoiceShape("length", "number", "count", "name"),
+                new ChoiceShape("length", "number", "count", "name") { TakesNames = false },
                 "What it is: a length, a plain number, a whole number, or the name of a material, carcase, board or part.",
                 Default: "a length, or a number where its formula gives one"
             ),

@@ -23,7 +23,7 @@ internal static class Shipped
     public static IReadOnlyList<string> RecipeFolders { get; } =
     ["templates/starters", Words, "tests/Language/Fixtures"];
 
-    public static string RecipeSchema { get; } = JsonSchemaWriter.Write(RecipeWord.Shape);
+    public static string RecipeSchema { get; } = JsonSchemaWriter.Write(RecipeWord.Shape, takesNames: true);
 
     public static string ShopSchema { get; } = JsonSchemaWriter.Write(ShopFile.Shape);
 
@@ -40,7 +40,7 @@ internal static class Shipped
             StuffChapter.Text
         );
 
-    public static string WordSchema { get; } = JsonSchemaWriter.Write(OwnWord.Shape);
+    public static string WordSchema { get; } = JsonSchemaWriter.Write(OwnWord.Shape, takesNames: true);
 
     public static string WordPage { get; } =
         ReferencePage.WriteBeside(

@@ -1,4 +1,5 @@
 using Dryfit.Findings;
+using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Building;
 
@@ -13,6 +14,12 @@ internal sealed record GroupDraft(
     PlanTurn? Turn = null
 )
 {
+    /// <summary>The sizes of the whole, in the order a maker asks for them.</summary>
+    public List<NamedSize> Sizes { get; } = [];
+
+    /// <summary>Says a size of the whole.</summary>
+    public void Measures(string name, Figure figure) => Sizes.Add(new NamedSize(name, figure));
+
     /// <summary>The name a part of this group goes by in the whole piece.</summary>
     public string Full(string local) => Kind == GroupKind.Piece ? local : $"{Name} {local}";
 }

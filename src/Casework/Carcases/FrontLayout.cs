@@ -376,7 +376,10 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             new OpeningBounds([cell.Left.Id], [cell.Right.Id], Ids(cell.Below), Ids(cell.Above)),
             found?.Sides,
             region.Place
-        );
+        )
+        {
+            Sizes = [new("width", width), new("height", height), new("depth", box.InsideDepth)],
+        };
         piece.Add(opening);
         var open = new List<Direction>();
         if (cell.Below is null)

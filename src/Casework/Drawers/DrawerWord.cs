@@ -36,6 +36,11 @@ internal static class DrawerWord
         var face = applied ?? new BandedPanel(box.Front, []);
         if (plan.Fit.IsLipped)
             Lip.Cut(plan.Fit, [.. face.Parts], face.Extent);
+        group.Measures("front width", face.Panel.FinishedLength ?? face.Panel.Length);
+        group.Measures("front height", face.Panel.FinishedWidth ?? face.Panel.Width);
+        group.Measures("box width", sizes.Width);
+        group.Measures("box height", sizes.Height);
+        group.Measures("box length", sizes.Length);
         if (plan.Handle is not null)
             new HandleMaker(piece, plan.Handle, group.Name, plan.Place).OnDrawer(
                 [.. face.Parts.Append(box.Front).Distinct()],

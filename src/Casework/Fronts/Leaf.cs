@@ -77,6 +77,8 @@ internal sealed record Leaf
             var group = piece.Group(site.NameOf(name), GroupKind.Door, site.Carcase, plan.Place);
             var own = piece.AsCut.ForUnit(group.Name);
             NoRoom.Unless(width.Length > Length.Zero && height.Length > Length.Zero, group.Name, site, plan.Place);
+            group.Measures("width", own?.Width ?? width);
+            group.Measures("height", own?.Height ?? own?.Length ?? height);
             return new Leaf
             {
                 Group = group,

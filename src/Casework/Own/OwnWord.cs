@@ -21,7 +21,12 @@ public static class OwnWord
                 [
                     new("word", new TextShape(), "What the word is called.", Required: true),
                     new("note", new TextShape(), "A line about it."),
-                    new("units", new ChoiceShape("in", "mm"), "The unit of bare numbers in this file.", Required: true),
+                    new(
+                        "units",
+                        new ChoiceShape("in", "mm") { TakesNames = false },
+                        "The unit of bare numbers in this file.",
+                        Required: true
+                    ),
                     new(
                         "parameters",
                         ParameterSection.OwnShape,

@@ -326,7 +326,13 @@ internal sealed class OwnWords
     /// <summary>Whether a value of the recipe names one of its own materials or carcases.</summary>
     public static bool IsNameOf(Mapping recipe, Scalar name, NameShape of)
     {
-        string[] sections = of.Of == "material" ? ["materials"] : ["carcases", "kept"];
+        string[] sections = of.Of switch
+        {
+            "material" => ["materials"],
+            "carcase" => ["carcases", "kept"],
+            "space between walls" => ["room"],
+            _ => [],
+        };
         return sections.Any(section => (recipe[section] as Mapping)?[name.Text] is not null);
     }
 

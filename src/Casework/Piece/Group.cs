@@ -1,4 +1,5 @@
 using Dryfit.Findings;
+using Dryfit.Parameters;
 
 namespace Dryfit.Casework;
 
@@ -38,4 +39,11 @@ public sealed record Group(
     string? Parent,
     SourcePlace Source,
     PlanTurn? Turn = null
-);
+)
+{
+    /// <summary>The sizes of the whole that have a sum: of a carcase, a door, a drawer; none where only its parts have.</summary>
+    public IReadOnlyList<NamedSize> Sizes { get; init; } = [];
+}
+
+/// <summary>A size of a whole: the width of a door, with its sum.</summary>
+public sealed record NamedSize(string Name, Figure Figure);

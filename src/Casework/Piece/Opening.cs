@@ -17,7 +17,11 @@ public sealed record Opening(
     OpeningBounds Bounds,
     MeasuredOpening? AsMeasured,
     SourcePlace Source
-);
+)
+{
+    /// <summary>Its clear width, height and depth with their sums; none where they are as found.</summary>
+    public IReadOnlyList<NamedSize> Sizes { get; init; } = [];
+}
 
 /// <summary>Ids of the parts whose edges make the opening, by side.</summary>
 public sealed record OpeningBounds(

@@ -39,7 +39,7 @@ public static class RecipeWord
                     new("note", new TextShape(), "A line about it, for the papers."),
                     new(
                         "units",
-                        new ChoiceShape("in", "mm"),
+                        new ChoiceShape("in", "mm") { TakesNames = false },
                         "The unit of bare numbers, and of everything written.",
                         Required: true
                     ),

@@ -6,13 +6,15 @@ namespace Dryfit.Cli;
 internal static class WhyCommand
 {
     private static readonly HelpPage Page = new(
-        "Prints how a size of a part came about: the sum, the sums behind its terms, and for each number the line of the "
-            + "recipe, the parameter or the shop rule that says it. A part is named by its id or by words of its name; "
-            + "without a size it tells all of them, and without a part it lists the parts.",
+        "Prints how a size of a part, a door, a drawer, a carcase or an opening came about: the sum, the sums behind its "
+            + "terms, and for each number the line of the recipe, the parameter or the shop rule that says it. It is named "
+            + "by its id or by words of its name; without a size all of them are told, and without a name everything "
+            + "there is to ask about is listed.",
         [
-            new("dryfit why cupboard.dryfit.yaml", "All parts with their ids and sizes."),
+            new("dryfit why cupboard.dryfit.yaml", "All parts, units and openings with their ids and sizes."),
             new("dryfit why cupboard.dryfit.yaml upper/left-door/top-rail.length", "One size of one part."),
             new("dryfit why cupboard.dryfit.yaml upper left door top rail", "All its sizes, the part named in words."),
+            new("dryfit why cupboard.dryfit.yaml left door", "Width and height of the whole door."),
         ],
         [
             new(
@@ -61,7 +63,7 @@ internal static class WhyCommand
             answer.WriteParts();
             return ExitCode.Fine;
         }
-        var (question, trouble) = PartQuestion.Read(asked, proved.Piece);
+        var (question, trouble) = SizeQuestion.Read(asked, proved.Piece);
         if (question is null)
         {
             surroundings.Error.WriteLine($"{DryfitCommand.Name}: {trouble}");

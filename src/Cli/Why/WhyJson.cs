@@ -3,18 +3,18 @@ using Dryfit.Parameters.Why;
 
 namespace Dryfit.Cli;
 
-/// <summary>The answer to a question about a part, for other programs.</summary>
+/// <summary>The answer to a question about sizes, for other programs.</summary>
 internal static class WhyJson
 {
-    /// <param name="question">The part and its sizes.</param>
+    /// <param name="question">The part, unit or opening and its sizes.</param>
     /// <param name="format">How lengths are written; each stands exactly beside it, millimetres as a fraction.</param>
     /// <param name="recipe">The recipe's name in places.</param>
-    public static string Write(PartQuestion question, LengthFormat format, string recipe) =>
+    public static string Write(SizeQuestion question, LengthFormat format, string recipe) =>
         JsonText.Of(json =>
         {
             json.WriteStartObject();
-            json.WriteString("part", question.Part.Id);
-            json.WriteString("name", question.Part.Name);
+            json.WriteString(question.Asked.Kind, question.Asked.Id);
+            json.WriteString("name", question.Asked.Name);
             json.WriteStartArray("sizes");
             foreach (var (name, figure) in question.Sizes)
             {

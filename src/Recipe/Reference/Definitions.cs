@@ -9,6 +9,10 @@ internal sealed class Definitions
     private readonly Definitions? _elsewhere;
     private readonly string _page;
 
+    /// <param name="takesNames">Whether names of parameters may stand for words.</param>
+    public Definitions(RecordShape root, bool takesNames)
+        : this(root) => TakesNames = takesNames;
+
     /// <param name="elsewhere">Words that another page explains; null for none.</param>
     /// <param name="page">That page.</param>
     public Definitions(RecordShape root, Definitions? elsewhere = null, string page = "")
@@ -24,6 +28,8 @@ internal sealed class Definitions
                 waiting.Enqueue(inner);
         }
     }
+
+    public bool TakesNames { get; }
 
     /// <summary>The root first.</summary>
     public IReadOnlyList<RecordShape> All => _order;

@@ -12,9 +12,10 @@ namespace Dryfit.Recipe;
 public static class JsonSchemaWriter
 {
     /// <summary>The schema, indented, lines ended by LF.</summary>
-    public static string Write(RecordShape root)
+    /// <param name="takesNames">Whether names of parameters may stand for words, as in recipes; a schema cannot know which.</param>
+    public static string Write(RecordShape root, bool takesNames = false)
     {
-        var definitions = new Definitions(root);
+        var definitions = new Definitions(root, takesNames);
         using var stream = new MemoryStream();
         var options = new JsonWriterOptions
         {
@@ -96,11 +97,14 @@ public static class JsonSchemaWriter
                 Types(json, "null", "string");
                 json.WriteString("pattern", "^\\s*$");
                 break;
+            case ChoiceShape { TakesNames: true } choice when definitions.TakesNames:
+                AnyOf(json, [true, false], word => WriteWordOrName(json, choice.Words, word));
+                break;
             case ChoiceShape choice:
                 Words(json, choice.Words);
                 break;
             case PhraseShape phrase:
-                AnyOf(json, [true, false], single => WritePhrase(json, phrase, single));
+                AnyOf(json, [true, false], single => WritePhrase(json, phrase, single, definitions.TakesNames));
                 break;
             case ListShape list:
                 json.WriteString("type", "array");
@@ -153,8 +157,22 @@ public static class JsonSchemaWriter
         json.WriteEndArray();
     }
 
+    private const string NamePattern = "[A-Za-z_][A-Za-z0-9_]*";
+
+    /// <summary>One of the words, for an editor to offer; or the name of a parameter that is one.</summary>
+    private static void WriteWordOrName(Utf8JsonWriter json, IReadOnlyList<string> words, bool word)
+    {
+        if (word)
+        {
+            Words(json, words);
+            return;
+        }
+        json.WriteString("type", "string");
+        json.WriteString("pattern", $"^{NamePattern}$");
+    }
+
     /// <summary>The single words, for an editor to offer; or the pattern of several in a row.</summary>
-    private static void WritePhrase(Utf8JsonWriter json, PhraseShape phrase, bool single)
+    private static void WritePhrase(Utf8JsonWriter json, PhraseShape phrase, bool single, bool takesNames)
     {
         var words = phrase.Groups.SelectMany(g => g.Words).ToList();
         if (single)
@@ -165,6 +183,8 @@ public static class JsonSchemaWriter
         json.WriteString("type", "string");
         var each = string.Join('|', words.OrderByDescending(w => w.Length).Select(Regex.Escape))
             .Replace("\\ ", " ", StringComparison.Ordinal);
+        if (takesNames)
+            each += "|" + NamePattern;
         json.WriteString("pattern", $"^[\\s,]*(?:(?:{each})(?:[\\s,]+|$))+$");
     }
 

@@ -42,7 +42,11 @@ public sealed record YesNoShape : Shape;
 public sealed record BareShape : Shape;
 
 /// <summary>One of the words given.</summary>
-public sealed record ChoiceShape(params IReadOnlyList<string> Words) : Shape;
+public sealed record ChoiceShape(params IReadOnlyList<string> Words) : Shape
+{
+    /// <summary>Whether the name of a parameter that is one of the words may stand for it; not where names are not known yet.</summary>
+    public bool TakesNames { get; init; } = true;
+}
 
 /// <summary>Several words in any order, at most one of each group: <c>framed pair</c>, <c>glazed, hinged left</c>.</summary>
 /// <param name="Groups">Each group with its words.</param>
