@@ -69,7 +69,8 @@ public static class Design
         }
         catch (CannotBuildException cannot)
         {
-            return Failed([.. scope.Errors, .. rules.Errors, cannot.Error]);
+            // What stopped the build may be told already.
+            return Failed([.. scope.Errors.Concat(rules.Errors).Append(cannot.Error).Distinct()]);
         }
     }
 

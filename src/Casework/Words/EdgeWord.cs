@@ -60,6 +60,8 @@ internal static class EdgeWord
     {
         if (owner.Map(key) is { } fields)
         {
+            RefuseUnasked(fields, "along", usual.Count < 3, "Which edges get the shape is settled here.");
+            RefuseUnasked(fields, "from", usual.Count == 0, "From which face the shape is run is settled here.");
             return new EdgePlan(
                 ReadShape(fields, scope),
                 fields.Text("along") switch
@@ -76,6 +78,13 @@ internal static class EdgeWord
             );
         }
         return owner.Node(key) is Scalar spoken ? new EdgePlan(Say(spoken, scope), usual, true, false) : null;
+    }
+
+    /// <summary>What plays no part is refused, so that nobody waits for it.</summary>
+    private static void RefuseUnasked(Fields fields, string key, bool isSettled, string message)
+    {
+        if (isSettled && fields.Has(key))
+            throw new CannotBuildException(new InputError(message, fields.PlaceOf(key), $"no {key}:"));
     }
 
     /// <summary>A shape said in two words: <c>ogee 1/2</c>.</summary>
@@ -98,7 +107,10 @@ internal static class EdgeWord
             Column = spoken.Place.Column + spoken.Text.IndexOf(size, StringComparison.Ordinal),
             Length = size.Length,
         };
+        var before = scope.Errors.Count;
         var length = scope.Length(new Scalar(size, place), name).Length;
+        if (scope.Errors.Count > before)
+            throw new CannotBuildException(scope.Errors[^1]);
         if (length <= Length.Zero)
             throw new CannotBuildException(new InputError($"A {name} has a size above zero.", place, Spoken));
         return Named(name, length, length, scope.Unit);

@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Heads;
+using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
@@ -65,6 +66,10 @@ internal static class HeadWord
     {
         if (carcase.Map("head") is not { } fields)
             return null;
+        if (!fields.Has("frieze") && !fields.Has("cornice"))
+            throw new CannotBuildException(
+                new InputError("What goes round the head is missing.", fields.Place, "frieze:, cornice: or both")
+            );
         return new HeadPlan(
             Read(fields, "frieze", HeadRules.FriezeHeight, piece, body),
             Read(fields, "cornice", HeadRules.CorniceHeight, piece, body)

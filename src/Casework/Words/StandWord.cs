@@ -113,6 +113,7 @@ internal static class StandWord
                     "one of legs, plinth, brackets, toe space"
                 )
             );
+        RefuseUnasked(fields, said[0]);
         var material = fields.Text("material") is { } name
             ? piece.Materials.Get(name, fields.PlaceOf("material"))
             : body;
@@ -126,6 +127,25 @@ internal static class StandWord
                 fields.LengthOrNull("toe depth") ?? piece.Shop.Length(StandRules.ToeDepth, "toe depth")
             ),
         };
+    }
+
+    /// <summary>What plays no part is refused, so that nobody waits for it.</summary>
+    private static void RefuseUnasked(Fields fields, string kind)
+    {
+        var isPlinth = kind == "plinth";
+        (string Key, bool Asked, string Wanted)[] keys =
+        [
+            ("set", isPlinth, "plinth: with its height"),
+            ("edge", isPlinth && fields.Text("set") == "planted", "a plinth that is planted"),
+            ("arch", isPlinth || kind == "legs", "legs with rails, or a plinth"),
+        ];
+        foreach (var (key, asked, wanted) in keys)
+        {
+            if (fields.Has(key) && !asked)
+                throw new CannotBuildException(
+                    new InputError($"Nothing here takes '{key}'.", fields.PlaceOf(key), wanted)
+                );
+        }
     }
 
     /// <summary>How far a stand lifts a body, from what the recipe says of it; null for nothing or a toe space.</summary>

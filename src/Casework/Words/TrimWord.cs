@@ -51,6 +51,14 @@ internal static class TrimWord
     {
         var fields = new Fields((Mapping)entry.Value, piece.Scope);
         var hides = fields.List("hides").OfType<Scalar>().ToList();
+        if (hides[0].Text == hides[1].Text)
+            throw new CannotBuildException(
+                new InputError(
+                    $"The {entry.Key} has one carcase on both sides of its gap.",
+                    hides[1].Place,
+                    "two carcases that stand beside or on each other"
+                )
+            );
         var carrier = fields.Node("fixed to") as Scalar ?? hides[0];
         if (hides.TrueForAll(body => body.Text != carrier.Text))
             throw new CannotBuildException(

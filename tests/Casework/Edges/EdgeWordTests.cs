@@ -71,6 +71,7 @@ public sealed class EdgeWordTests
 
     [Theory]
     [InlineData("chamfer 19", "The chamfer 19 on the box top is deeper than the part is thick.")]
+    [InlineData("round a", "There is no name 'a'.")]
     [InlineData("ogre 6", "No edge is shaped as 'ogre'.")]
     [InlineData("ogee", "How large the ogee is is missing.")]
     [InlineData("{ along: front }", "The shape of the edge is missing.")]
@@ -87,6 +88,23 @@ public sealed class EdgeWordTests
         Assert.EndsWith(
             message,
             Built.ErrorOf(Metric($"box: {{ size: [600, 720, 400], top: {{ overhang: 20, edge: {edge} }} }}")),
+            StringComparison.Ordinal
+        );
+
+    [Theory]
+    [InlineData(
+        "shelves: { fixed: 1, edge: { round: 3, along: all round } }",
+        "Which edges get the shape is settled here."
+    )]
+    [InlineData("front edges: { round: 3, from: below }", "From which face the shape is run is settled here.")]
+    [InlineData("head: {}", "What goes round the head is missing.")]
+    [InlineData("stands on: { toe space: 90, arch: 20 }", "Nothing here takes 'arch'.")]
+    [InlineData("stands on: { legs: 50, set: planted }", "Nothing here takes 'set'.")]
+    [InlineData("stands on: { plinth: 90, edge: round 5 }", "Nothing here takes 'edge'.")]
+    public void What_plays_no_part_is_refused(string said, string message) =>
+        Assert.EndsWith(
+            message,
+            Built.ErrorOf(Metric($"box: {{ size: [600, 720, 400], {said} }}")),
             StringComparison.Ordinal
         );
 }

@@ -53,6 +53,7 @@ public sealed class TrimTests
         "hides: [one, two], fixed to: three",
         "There is no carcase called 'three'."
     )]
+    [InlineData("right of: one", "hides: [one, one]", "The strip has one carcase on both sides of its gap.")]
     [InlineData(
         "on: one, size: [400, 800, 250]",
         "hides: [one, two]",
