@@ -39,6 +39,31 @@ public sealed class DrawerArithmeticTests
         Assert.That(BoxWidth(piece), Is.EqualTo(Printed.Number(row.Value.Split(' ')[0])).Within(Exact), row.Source);
     }
 
+    /// <summary>
+    /// Source: drawer box supplier: opening 15, slides under the box: 14-5/8 with sides of 5/8 (08-022), 14-3/8 with sides of
+    /// 1/2 (08-023). The shop's own under slides, by the sides that the box really has.
+    /// </summary>
+    [TestCase("08-022", "5/8")]
+    [TestCase("08-023", "1/2")]
+    public void A_box_on_under_slides_is_as_wide_as_its_supplier_says(string id, string side)
+    {
+        var row = PublishedTable.Row("doors-and-drawers.csv", id);
+        var piece = BuiltPiece.From(
+            $$"""
+            piece: Worked example
+            units: in
+            materials: { body: maple 3/4, boxes: maple {{side}}, bottoms: birch plywood 1/4 }
+            carcases:
+              box:
+                size: [18, 9, 20]
+                face frame: { stiles: 1 1/2, rails: 1 1/2 }
+                front: { drawer: { slides: under } }
+            """
+        );
+
+        Assert.That(BoxWidth(piece), Is.EqualTo(Printed.Number(row.Value.Split(' ')[0])).Within(Exact), row.Source);
+    }
+
     /// <summary>Source: published notes on drawers: a false front laps 3/8 a side over its opening (08-026).</summary>
     [Test]
     public void A_false_front_laps_three_eighths_a_side()
