@@ -127,6 +127,9 @@ internal enum FrameJoint
     PocketScrews,
     Dowels,
     MortiseAndTenon,
+
+    /// <summary>Tenons that come through the stiles.</summary>
+    ThroughTenons,
     HalfLaps,
 }
 

@@ -72,13 +72,15 @@ internal sealed class FrameMembers(PieceBuilder piece, CarcasePlan plan, FacePla
     /// </summary>
     private Figure? Reach(PartDraft into, Axis axis)
     {
-        if (face.Joint is not (FrameJoint.MortiseAndTenon or FrameJoint.HalfLaps))
+        if (face.Joint is not (FrameJoint.MortiseAndTenon or FrameJoint.ThroughTenons or FrameJoint.HalfLaps))
             return null;
         var (whole, isStile) =
             axis == Axis.Z ? (face.Rail, false)
             : into.Role == Role.FrameStile ? (face.Stile, true)
             : (face.Mullion, false);
         var laps = face.Joint == FrameJoint.HalfLaps;
+        if (isStile && face.Joint == FrameJoint.ThroughTenons)
+            return whole.As("tenon length");
         if (isStile)
             return laps ? whole.As("lap") : MortiseTenon.LengthOf(piece, Thickness, whole);
         var step = MarkingOut.StepOf(piece);
@@ -99,6 +101,7 @@ internal sealed class FrameMembers(PieceBuilder piece, CarcasePlan plan, FacePla
                 Dowels.Between(piece, receives, enters, into, spread, 2);
                 break;
             case FrameJoint.MortiseAndTenon:
+            case FrameJoint.ThroughTenons:
                 var reach = (enters.Reckoned.Side(into) - receives.Reckoned.Side(into.Opposite())) * into.Sign();
                 MortiseTenon.Between(piece, [receives], receives, enters, into, spread, reach, EndOf(receives, enters));
                 break;

@@ -36,7 +36,13 @@ internal static class FaceFrameWord
                     new("material", new NameShape("material"), "What it is made of.", Default: "the carcase's own"),
                     new(
                         "joint",
-                        new ChoiceShape("pocket screws", "dowels", "mortise and tenon", "half laps"),
+                        new ChoiceShape(
+                            "pocket screws",
+                            "dowels",
+                            "mortise and tenon",
+                            "through mortise and tenon",
+                            "half laps"
+                        ),
                         "How it is put together.",
                         Default: "the shop's joint"
                     ),
@@ -62,6 +68,7 @@ internal static class FaceFrameWord
             {
                 "dowels" => FrameJoint.Dowels,
                 "mortise and tenon" => FrameJoint.MortiseAndTenon,
+                "through mortise and tenon" => FrameJoint.ThroughTenons,
                 "half laps" => FrameJoint.HalfLaps,
                 _ => FrameJoint.PocketScrews,
             }

@@ -71,6 +71,21 @@ public sealed class FrameJointTests
         Assert.All(cuts, c => Assert.True(c.Extent.Depth < Exact("1\""), c.Extent.Depth.ToString()));
     }
 
+    /// <summary>Over both stiles of 2 in: 36 + 4 in, and the mortises go right through.</summary>
+    [Fact]
+    public void Through_tenons_end_flush_with_the_outside_of_the_stiles()
+    {
+        var piece = Of(", joint: through mortise and tenon");
+        piece.MustBeSound();
+        var (rail, stile) = (piece.Part("base face frame bottom rail"), piece.Part("base face frame left stile"));
+        Assert.Equal(Exact("40\""), rail.Length.Length);
+        Assert.Equal(rail.Extent.Min.X, stile.Extent.Min.X);
+        Assert.Contains(
+            stile.Cuts.OfType<SquareCut>(),
+            c => c.Kind == CutKind.Mortise && c.Extent.Depth == Exact("2\"")
+        );
+    }
+
     [Fact]
     public void Half_laps_cut_both_members_to_half_of_their_thickness()
     {

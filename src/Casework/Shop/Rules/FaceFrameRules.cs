@@ -39,7 +39,13 @@ public static class FaceFrameRules
     public static Rule FrameJoint { get; } =
         new(Section, "joint", "pocket screws", "pocket screws", "How face frames are put together.", Rule.Practice)
         {
-            Shape = new ChoiceShape("pocket screws", "dowels", "mortise and tenon", "half laps"),
+            Shape = new ChoiceShape(
+                "pocket screws",
+                "dowels",
+                "mortise and tenon",
+                "through mortise and tenon",
+                "half laps"
+            ),
         };
 
     internal static IReadOnlyList<Rule> All { get; } = [StileWidth, FrameRailWidth, MullionWidth, FrameJoint];
