@@ -66,6 +66,20 @@ public sealed class OpeningWaysTests
         Assert.Equal(new MeasuredLength("gap", Mm("7")), report.Only(FrontGaps.TooWide).Measured);
     }
 
+    [Theory]
+    [InlineData("overlaid")]
+    [InlineData("rebated")]
+    public void Doors_that_meet_in_a_rebate_cover_their_opening_together(string hang) =>
+        Whole
+            .Recipe(
+                Pair.Replace(
+                    "WAYS",
+                    $"kind: slab, hang: {hang}, meeting: {{ rebate: 12, closes first: right }}",
+                    StringComparison.Ordinal
+                )
+            )
+            .IsClean();
+
     /// <summary>Knobs of 32 in the middle of stiles of 38 or 40, with a gap of 3 between the doors: 9 or 11 apart.</summary>
     [Theory]
     [InlineData("38", "9")]

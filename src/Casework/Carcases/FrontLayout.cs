@@ -408,6 +408,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             Above = cell.Above,
             Floor = cell.Floor,
             Ceiling = cell.Ceiling.MinBy(part => part.Reckoned.Min.Z),
+            Hangs = plan.Hangs is not null,
             MiddleX = (plan.Envelope.Min.X + plan.Envelope.Max.X) / 2,
             Material = plan.Fronts,
         };

@@ -30,6 +30,13 @@ internal static class CupHinge
                 "a thicker door"
             );
         var door = unit.HingeMember;
+        var reach = hinge.Length(HingeRules.CupSetback).Length + (hinge.Length(HingeRules.CupDiameter).Length / 2);
+        if (reach > door.Extent.Size(leaf.Hinged.Axis()))
+            throw NoRoom.Of(
+                $"The {door.Name} is {NoRoom.Show(door.Extent.Size(leaf.Hinged.Axis()))} wide: a hinge cup reaches {NoRoom.Show(reach)} in, and would come out at its inner edge.",
+                leaf.Source,
+                "wider stiles and rails, or another hinge"
+            );
         var inward = leaf.Hinged.Opposite();
         var edge = unit.Extent.Side(leaf.Hinged);
         var cup = At(leaf, edge, door.Extent.Max.Y, along).Moved(inward, hinge.Length(HingeRules.CupSetback).Length);

@@ -115,7 +115,7 @@ internal static class DoorsWord
                 // What a rebate hides of the leaf that closes first does not count.
                 var hidden = plan.Meeting is { } meeting && meeting.IsFirst(leaf) ? meeting.Width.Length : Length.Zero;
                 var seen = unit.Extent.Grown(leaf.Hinged.Opposite(), -hidden);
-                maker.OnDoor(unit with { Extent = seen }, leaf.Hinged, isSlab ? null : plan.Stile.Length);
+                maker.OnDoor(unit with { Extent = seen }, leaf.Hinged, isSlab ? null : plan.Stile.Length, site.Hangs);
                 break;
         }
     }

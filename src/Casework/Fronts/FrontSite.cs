@@ -67,6 +67,9 @@ internal sealed record FrontSite
 
     public PartDraft? Ceiling { get; init; }
 
+    /// <summary>Whether the carcase hangs on a wall: its doors are reached for from below.</summary>
+    public bool Hangs { get; init; }
+
     /// <summary>The middle of the whole front, left to right: doors turn away from it or towards it.</summary>
     public Length? MiddleX { get; init; }
 

@@ -125,8 +125,12 @@ internal static class FrontSides
         else
         {
             var edge = Depth(bounds).From;
+            // Where a pair meets in a rebate, the one laps over what the other leaves open behind.
+            (double From, double To)? face = front.Neighbours.Any(neighbour => neighbour.IsRebated)
+                ? (Depth(own).From, Depth(own).From + (EdgeMm * piece.Grid.UnitsPerMm))
+                : null;
             gap = SideGap.Measure(
-                Outline.Facing(own, side, along, null),
+                Outline.Facing(own, side, along, face),
                 Outline.Against(bounds, side, along, (edge, edge + (EdgeMm * piece.Grid.UnitsPerMm))),
                 Around(own).Centre().Along(side),
                 EdgeBandMm * piece.Grid.UnitsPerMm

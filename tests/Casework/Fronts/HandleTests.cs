@@ -43,6 +43,20 @@ public sealed class HandleTests
     }
 
     [Fact]
+    public void Door_of_a_carcase_that_hangs_has_its_knob_at_the_bottom()
+    {
+        var piece = Built.From(
+            Metric(
+                "wall: { size: [600, 700, 300], hangs on: { rails: 80 }, front: { doors: { kind: slab, pull: knob } } }"
+            )
+        );
+        Assert.Equal(
+            piece.Part("wall door slab").Extent.Min.Z + piece.Read("65"),
+            piece.Hardware.Single(h => h.Handle is not null).At.Z
+        );
+    }
+
+    [Fact]
     public void Drawer_has_its_pull_in_the_middle_and_a_wide_one_has_two()
     {
         var piece = Framed("rows: [ drawer, drawer ]", "hardware: { pulls: pull }");

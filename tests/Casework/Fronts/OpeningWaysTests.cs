@@ -183,6 +183,14 @@ public sealed class OpeningWaysTests
     }
 
     [Fact]
+    public void Stile_too_narrow_for_a_hinge_cup_is_refused()
+    {
+        // 22.5 to the middle of the cup and 17.5 to its edge: 40.
+        var error = Built.ErrorOf(Metric("base: { size: [500, 700, 400], front: { doors: { stiles: 39 } } }"));
+        Assert.Contains("inner edge", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Flap_with_nothing_over_it_is_refused()
     {
         var bench = new FrontBench(LengthUnit.Millimetre, "600 mm", "300 mm");

@@ -12,7 +12,8 @@ internal sealed class HandleMaker(PieceBuilder piece, HandlePlan plan, string na
 {
     /// <summary>A door that turns: away from the hinges, as near as it can be to the height of the house.</summary>
     /// <param name="latch">Width of the member it sits on; null for a slab.</param>
-    public void OnDoor(DoorUnit unit, Direction hinged, Length? latch)
+    /// <param name="hangs">Whether its carcase hangs on a wall, wherever that is: the handle then is at its bottom.</param>
+    public void OnDoor(DoorUnit unit, Direction hinged, Length? latch, bool hangs)
     {
         var (end, half) = (piece.Shop.Length(HandleRules.FromEnd).Length, plan.Centres / 2);
         var (low, high) = (unit.Extent.Min.Z + end + half, unit.Extent.Max.Z - end - half);
@@ -22,6 +23,7 @@ internal sealed class HandleMaker(PieceBuilder piece, HandlePlan plan, string na
             "top" => high,
             "bottom" => low,
             "middle" => middle,
+            _ when hangs => low,
             _ => Length.Max(low, Length.Min(high, piece.Shop.Length(HandleRules.Height).Length)),
         };
         // A door so low that both ends are too near gets it in the middle.

@@ -35,7 +35,7 @@ public static class HandleRules
             "height",
             "40\"",
             "1000 mm",
-            "The height over the floor to which pulls and knobs of doors keep as near as they can: at the top of low doors, at the bottom of high ones.",
+            "The height over the floor to which pulls and knobs of doors keep as near as they can: at the top of low doors, at the bottom of high ones and of those in a carcase that hangs.",
             "about where a hand hangs ready: common practice"
         )
         {
