@@ -66,7 +66,11 @@ internal static class RegionWord
                         Default: "a share of what is left"
                     ),
                     new("share", new NumberShape(), "Its share of what is left, against the others.", Default: "1"),
-                    new("columns", Parts, "Regions side by side, from the left."),
+                    new(
+                        "columns",
+                        Parts,
+                        "Regions side by side, from the left, with a partition between two of them. Where the whole front is columns the partitions run through from bottom to top; in columns of a row they are fixed between its floor and its ceiling."
+                    ),
                     new(
                         "rows",
                         Parts,

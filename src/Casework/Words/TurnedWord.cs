@@ -15,6 +15,9 @@ internal static class TurnedWord
     private const string RightRear = "right rear corner";
     private const string Middle = "middle";
 
+    /// <summary>No run in a room turns more often; each turn more is reckoned with for every part behind it.</summary>
+    private const int MostTurns = 40;
+
     public static RecordShape Word { get; } =
         new(
             "turned",
@@ -47,6 +50,17 @@ internal static class TurnedWord
                     fields.Has("left") ? "It cannot be turned both ways." : "How far it is turned is missing.",
                     fields.Place,
                     "turned: { left: 45 }, in degrees"
+                )
+            );
+        var turns = 0;
+        for (var around = frame; around is not null; around = around.Within)
+            turns++;
+        if (turns >= MostTurns)
+            throw new CannotBuildException(
+                new InputError(
+                    $"The run turns more than {MostTurns} times, one carcase after the other.",
+                    fields.Place,
+                    "a run that goes round a room"
                 )
             );
         var toTheRight = fields.Has("right");

@@ -141,6 +141,19 @@ public sealed class TurnedTests
             StringComparison.Ordinal
         );
 
+    [Fact]
+    public void Run_that_turns_without_end_is_refused()
+    {
+        var run = string.Concat(
+            Enumerable.Range(0, 60).Select(n => $"c{n}: {{ size: [300, 400, 200], turned: {{ left: 1 }} }}\n")
+        );
+        Assert.EndsWith(
+            "The run turns more than 40 times, one carcase after the other.",
+            Built.ErrorOf(Recipes.Metric(run)),
+            StringComparison.Ordinal
+        );
+    }
+
     private static void Reaches(Piece piece, double left, double front, double right, double back) =>
         Reaches(piece, piece.Parts, left, front, right, back);
 
