@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Joinery;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -78,14 +79,17 @@ internal sealed class BoardPlace(PieceBuilder piece, FaceFinder faces, Lines lin
     }
 
     /// <summary>How deep a side goes into what it meets; null where it only touches.</summary>
-    public static Figure? DepthOf(MeetsSaid meets, PieceBuilder piece) =>
+    /// <param name="other">Size of what it goes into, that way.</param>
+    /// <param name="own">Thickness of the board.</param>
+    public static Figure? DepthOf(MeetsSaid meets, PieceBuilder piece, Figure? other, Figure own) =>
         meets.IsLetIn
             ? meets.Depth
-                ?? (
-                    meets.Tie == Tie.Loose
-                        ? piece.Shop.Length(JointRules.BackGrooveDepth, "groove depth")
-                        : piece.Shop.Length(JointRules.DadoDepth, "dado depth")
-                )
+                ?? meets.Tie switch
+                {
+                    Tie.Loose => piece.Shop.Length(JointRules.BackGrooveDepth, "groove depth"),
+                    Tie.Tenon when other is not null => MortiseTenon.LengthOf(piece, own, other),
+                    _ => piece.Shop.Length(JointRules.DadoDepth, "dado depth"),
+                }
             : null;
 
     private Spot SpotOf(SideSaid said, Direction side)
@@ -109,7 +113,12 @@ internal sealed class BoardPlace(PieceBuilder piece, FaceFinder faces, Lines lin
                             $"the {Sides.Word(side.Opposite())} of something, or its name alone"
                         )
                     );
-                var depth = DepthOf(meets, piece);
+                var depth = DepthOf(
+                    meets,
+                    piece,
+                    met.Parts.Count == 1 ? met.Parts[0].SizeAlong(side.Axis()) : null,
+                    plan.Material.Thickness
+                );
                 var surface = met.Extent.Side(face);
                 return new Spot(
                     depth is null ? surface : surface + (depth.Length * side.Sign()),

@@ -66,8 +66,12 @@ internal sealed class BoardTies(PieceBuilder piece, FaceFinder faces, BoardPlan 
         var count = Math.Max(2, (int)(shared.Size(spread) / Length.FromMillimetres(150)).Round());
         switch (meets.Tie)
         {
-            case Tie.Dado or Tie.Groove or Tie.Rabbet or Tie.Loose:
+            case Tie.Dado or Tie.Groove or Tie.Rabbet or Tie.Tenon or Tie.Loose:
                 LetIn(meets, part, side);
+                break;
+            case Tie.Plugged:
+                RefuseFace(meets, side, "Plugged screws");
+                PluggedScrews.Between(piece, part, board, side, spread, count);
                 break;
             case Tie.Glued:
                 piece.Join(JointKind.Butt, part, board, side, glued: meets.Glue ?? true);
@@ -79,17 +83,21 @@ internal sealed class BoardTies(PieceBuilder piece, FaceFinder faces, BoardPlan 
                 RefuseFace(meets, side, "Pocket screws");
                 PocketScrews.Between(piece, part, board, side, plan.Lie.Shows.Opposite(), spread, count);
                 break;
-            case Tie.Dowelled:
-                RefuseFace(meets, side, "Dowels");
+            case Tie.Dowelled or Tie.Biscuits:
+                var what = meets.Tie == Tie.Biscuits ? "Biscuits" : "Dowels";
+                RefuseFace(meets, side, what);
                 if (shared != Footprint(board, side))
                     throw new CannotBuildException(
                         new InputError(
-                            $"Dowels want the whole {Sides.Word(side)} of the {plan.Name} on the {part.Name}.",
+                            $"{what} want the whole {Sides.Word(side)} of the {plan.Name} on the {part.Name}.",
                             meets.Place,
                             "a place where it does not stand over, or another joint"
                         )
                     );
-                Dowels.Between(piece, part, board, side, spread, count);
+                if (meets.Tie == Tie.Biscuits)
+                    Biscuits.Between(piece, part, board, side, spread, count);
+                else
+                    Dowels.Between(piece, part, board, side, spread, count);
                 break;
             default:
                 piece.Join(JointKind.Resting, part, board, side, glued: meets.Glue ?? false);
@@ -123,7 +131,12 @@ internal sealed class BoardTies(PieceBuilder piece, FaceFinder faces, BoardPlan 
                     "glued to, screwed to, or resting on"
                 )
             );
-        var depth = BoardPlace.DepthOf(meets, piece)!.Length;
+        var depth = BoardPlace.DepthOf(meets, piece, part.SizeAlong(side.Axis()), plan.Material.Thickness)!.Length;
+        if (meets.Tie == Tie.Tenon)
+        {
+            Tenon(meets, part, side, depth);
+            return;
+        }
         if (depth >= part.Reckoned.Size(side.Axis()))
             throw new CannotBuildException(
                 new InputError(
@@ -149,6 +162,22 @@ internal sealed class BoardTies(PieceBuilder piece, FaceFinder faces, BoardPlan 
             meets.Tie == Tie.Loose ? JointKind.Loose : null,
             meets.Glue ?? meets.Tie != Tie.Loose
         );
+    }
+
+    private void Tenon(MeetsSaid meets, PartDraft part, Direction side, Length length)
+    {
+        RefuseFace(meets, side, "Tenons");
+        if (length > part.Reckoned.Size(side.Axis()))
+            throw new CannotBuildException(
+                new InputError(
+                    $"The tenon of the {plan.Name} comes out of the {part.Name}.",
+                    meets.Place,
+                    "a tenon no longer than the other is thick"
+                )
+            );
+        // The tenon is as wide as the board, and a third as thick.
+        var spread = Enum.GetValues<Axis>().First(a => a != side.Axis() && a != plan.Lie.Shows.Axis());
+        MortiseTenon.Between(piece, [part], part, board, side, spread, length);
     }
 
     /// <summary>Whether the board reaches from end to end, or edge to edge, of what it goes into.</summary>

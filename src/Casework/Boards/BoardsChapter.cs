@@ -19,7 +19,9 @@ public static class BoardsChapter
         | `glued to base back` | face to face, glued |
         | `screwed to base back` | face to face, screwed |
         | `pocket screwed to base left side` | an end or edge, by slanted screws from the reverse face |
-        | `dowelled to base left side` | an end or edge, by dowels; both are bored |
+        | `dowelled to base left side` | an end or edge, by dowels; both are bored. `biscuited to` the same with biscuits |
+        | `screwed and plugged to left post` | an end or edge, by screws from the far side of the other, their heads under plugs |
+        | `tenoned 30 into left post` | a tenon of that length in a mortise; without a length two thirds of the other |
         | `resting on base`, `against base back` | touches, is not fixed |
 
         `without glue` or `with glue` at the end says what the joint does not say by itself. Several are a list:

@@ -21,6 +21,8 @@ internal static class SidePhrase
         ("screwed to", Tie.Screwed),
         ("glued to", Tie.Glued),
         ("dowelled to", Tie.Dowelled),
+        ("biscuited to", Tie.Biscuits),
+        ("screwed and plugged to", Tie.Plugged),
         ("resting on", Tie.Resting),
         ("against", Tie.Against),
     ];
@@ -31,6 +33,7 @@ internal static class SidePhrase
         ("dadoed", Tie.Dado, "dado depth"),
         ("grooved", Tie.Groove, "groove depth"),
         ("rabbeted", Tie.Rabbet, "rabbet depth"),
+        ("tenoned", Tie.Tenon, "tenon length"),
         ("loose", Tie.Loose, "groove depth"),
     ];
 

@@ -13,9 +13,12 @@ internal enum Tie
     Screwed,
     PocketScrewed,
     Dowelled,
+    Biscuits,
+    Plugged,
     Dado,
     Groove,
     Rabbet,
+    Tenon,
     Loose,
 }
 
@@ -30,7 +33,7 @@ internal sealed record MeetsSaid(Tie Tie, Figure? Depth, bool? Glue, FaceSaid Me
     : SideSaid(Met, Place)
 {
     /// <summary>Whether the board goes into the other, which is cut for it.</summary>
-    public bool IsLetIn => Tie is Tie.Dado or Tie.Groove or Tie.Rabbet or Tie.Loose;
+    public bool IsLetIn => Tie is Tie.Dado or Tie.Groove or Tie.Rabbet or Tie.Tenon or Tie.Loose;
 }
 
 /// <summary>It stands off something by a distance, or flush with it.</summary>

@@ -185,6 +185,66 @@ public sealed class BoardTests
     }
 
     [Fact]
+    public void Tenon_goes_into_a_mortise_and_its_shoulders_close()
+    {
+        var piece = Built.From(
+            """
+            piece: Frame
+            units: mm
+            materials: { body: oak 45, rails: oak 24 }
+            boards:
+              left post: { lies: "upright, facing front", length: 700, width: 45, left: at 0, front: at 0, bottom: at 0 }
+              right post: { lies: "upright, facing front", length: 700, width: 45, right: at 600, front: at 0, bottom: at 0 }
+              rail: { lies: on edge, material: rails, width: 80, left: tenoned 30 into left post, right: tenoned 30 into right post, top: 50 below top of left post, front: 10 behind front of left post }
+            """
+        );
+
+        // 600 - 2 x 45 + 2 x 30.
+        piece.Measures("rail", "570 x 80 x 24");
+        Assert.Equal(2, piece.Joints.Count(j => j.Kind == JointKind.MortiseAndTenon));
+        // A third of 24 is 8: the mortise is narrower than the rail and lower.
+        var mortise = Assert.IsType<SquareCut>(Assert.Single(piece.Part("left post").Cuts));
+        Assert.Contains(
+            8.0,
+            new[] { mortise.Extent.Width, mortise.Extent.Depth, mortise.Extent.Height }.Select(l => l.ToMillimetres())
+        );
+        piece.MustBeSound();
+    }
+
+    [Fact]
+    public void Tenon_without_a_length_goes_two_thirds_into_the_other()
+    {
+        var piece = Built.From(
+            """
+            piece: Frame
+            units: mm
+            materials: { body: oak 45, rails: oak 24 }
+            boards:
+              post: { lies: "upright, facing front", length: 700, width: 45, left: at 0, front: at 0, bottom: at 0 }
+              rail: { lies: on edge, material: rails, width: 80, length: 400, left: tenoned into post, top: 50 below top of post, front: 10 behind front of post }
+            """
+        );
+
+        // Two thirds of 45 are 30; five times a third of 24 would be 40.
+        piece.StandsAt("rail", "15, 10, 570");
+        piece.MustBeSound();
+    }
+
+    [Theory]
+    [InlineData("biscuited to", JointKind.Biscuit)]
+    [InlineData("screwed and plugged to", JointKind.Screwed)]
+    [InlineData("dowelled to", JointKind.Dowel)]
+    public void End_is_held_by_what_is_said(string said, JointKind kind)
+    {
+        var piece = Build(
+            $"rail: {{ lies: on edge, width: 90, left: {said} box left side, right: {said} box right side, top: 80 below top of box, front: 20 behind front of box left side }}"
+        );
+
+        Assert.Equal(2, piece.Joints.Count(j => j.Kind == kind && j.Enters == piece.Part("rail").Id));
+        piece.MustBeSound();
+    }
+
+    [Fact]
     public void Board_at_a_carcase_that_stands_at_an_angle_stands_at_that_angle()
     {
         var piece = Built.From(
