@@ -17,6 +17,11 @@ internal static class CarcaseMaker
     public static void Make(PieceBuilder piece, CarcasePlan outer, AsMeasured measured)
     {
         var plan = FacingMaker.Within(outer);
+        if (plan.Canted is not null)
+        {
+            new CantedMaker(piece, plan, plan.Canted).Make();
+            return;
+        }
         if (plan.Diagonal is not null)
         {
             new DiagonalMaker(piece, plan, plan.Diagonal).Make(measured);

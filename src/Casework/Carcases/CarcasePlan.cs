@@ -88,6 +88,9 @@ internal sealed record CarcasePlan
     /// <summary>What is planted on its ends and its back; null for nothing.</summary>
     public FacingPlan? Facing { get; init; }
 
+    /// <summary>The open end of a run with its corner cut off; null for a whole carcase.</summary>
+    public CantedPlan? Canted { get; init; }
+
     /// <summary>Its front across a corner; null for a square carcase.</summary>
     public DiagonalPlan? Diagonal { get; init; }
 

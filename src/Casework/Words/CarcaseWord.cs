@@ -67,6 +67,12 @@ internal static class CarcaseWord
                         Default: "square"
                     ),
                     new(
+                        "canted",
+                        CantedWord.Word,
+                        "The open end of a run with its free front corner cut off.",
+                        Default: "a whole carcase"
+                    ),
+                    new(
                         "blind",
                         BlindWord.Word,
                         "An end of the front behind another run, closed by a panel.",
@@ -222,7 +228,7 @@ internal static class CarcaseWord
             Facing = FacedWord.Read(fields, piece, fronts),
             Filler = FillerWord.Read(fields, piece, body, fronts),
         };
-        return plan with { Diagonal = DiagonalWord.Read(fields, piece, plan) };
+        return plan with { Diagonal = DiagonalWord.Read(fields, piece, plan), Canted = CantedWord.Read(fields, plan) };
     }
 
     /// <summary>Two stretchers want a third of the depth free between them; a shallower carcase gets a panel.</summary>

@@ -1,0 +1,9 @@
+using Dryfit.Parameters;
+
+namespace Dryfit.Casework.Corners;
+
+/// <summary>The open end of a run, its free front corner cut off.</summary>
+/// <param name="AtRight">Whether its free end is the right one.</param>
+/// <param name="Across">What is cut off the front.</param>
+/// <param name="Deep">What is cut off the end.</param>
+internal sealed record CantedPlan(bool AtRight, Figure Across, Figure Deep);
