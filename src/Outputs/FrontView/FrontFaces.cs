@@ -43,7 +43,7 @@ internal static class FrontFaces
             var corner = World(placed, solid.Triangles[face.FirstTriangle * 3]);
             object key =
                 face.Surface is not PlaneSurface ? face.Surface
-                : towards > 1 - 1e-12 ? corner.Y
+                : towards > 1 - 1e-12 ? (object)corner.Y
                 : f;
             if (!groups.TryGetValue(key, out var group))
             {

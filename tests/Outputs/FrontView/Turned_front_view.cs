@@ -3,6 +3,7 @@ using System.Xml.Linq;
 using Dryfit.Casework;
 using Dryfit.Outputs.FrontView;
 using Dryfit.Outputs.Tests.Pieces;
+using Dryfit.Recipe;
 
 namespace Dryfit.Outputs.Tests.FrontView;
 
@@ -50,6 +51,28 @@ public class Turned_front_view
         foreach (var member in (string[])["left stile", "right stile", "top rail", "bottom rail"])
             Assert.True(names.LastIndexOf("two door panel") < names.LastIndexOf($"two door {member}"), member);
         Assert.True(names.LastIndexOf("two back") < names.LastIndexOf("two door panel"));
+    }
+
+    [Fact]
+    public void Face_cut_at_an_angle_is_a_face_of_its_own()
+    {
+        // The open end of a run: each board shows its front edge, and beside it the edge that was cut.
+        var recipe = RecipeReader.Read(
+            "end.dryfit.yaml",
+            Encoding.UTF8.GetBytes(
+                """
+                piece: End
+                units: mm
+                materials: { body: birch plywood 18 }
+                carcases: { end: { size: [300, 720, 400], canted: { across: 150 } } }
+                """
+            )
+        );
+        var piece = Design.Build(recipe.Value!, null, DesignOptions.Plain).Value!;
+        Assert.Equal(
+            2,
+            Drawing(piece).Descendants(Svg + "path").Count(path => path.Element(Svg + "title")?.Value == "end bottom")
+        );
     }
 
     private static XElement Drawing(Piece piece) =>
