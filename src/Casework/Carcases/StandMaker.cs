@@ -24,6 +24,7 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
         var setback = piece.Shop.Length(StandRules.StandRailSetback, "setback").Length;
         var railZ = envelope.Min.Z + plan.Height.Length - plan.Rail.Length;
         var thickness = plan.RailMaterial.Thickness.Length;
+        var tenons = new Dictionary<PartDraft, (Length Low, Length High)>();
 
         var along = width;
         along -= plan.AtLeft ? plan.LegWidth : left.Thickness;
@@ -61,7 +62,7 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
             }
         }
         foreach (var rail in piece.Parts.Where(p => p.Group == group && p.Role == Role.StandRail))
-            plan.Arch?.Cut(rail);
+            plan.Arch?.Cut(rail, tenons.GetValueOrDefault(rail));
         return [.. piece.Parts.Where(p => p.Group == group && p.Role == Role.Leg)];
 
         void Rail(string name, Direction shows, Length y, IReadOnlyList<PartDraft> from, IReadOnlyList<PartDraft> to)
@@ -77,6 +78,7 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
                 plan.Rail,
                 new(railX - (left?.Length ?? Length.Zero), y, railZ)
             );
+            tenons[rail] = (left?.Length ?? Length.Zero, right?.Length ?? Length.Zero);
             Tie(from, rail, Direction.Left, left);
             Tie(to, rail, Direction.Right, right);
             if (left is not null || right is not null)
@@ -97,6 +99,7 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
                 plan.Rail,
                 new(x, envelope.Min.Y + plan.LegDepth.Length - (before?.Length ?? Length.Zero), railZ)
             );
+            tenons[rail] = (before?.Length ?? Length.Zero, behind?.Length ?? Length.Zero);
             Tie(front, rail, Direction.Front, before);
             Tie(rear, rail, Direction.Back, behind);
             if (before is not null || behind is not null)

@@ -32,7 +32,7 @@ internal sealed record DrawerBox
         var thickness = plan.Box.Thickness;
         var walls = DrawerWalls.Of(plan, sizes);
         var across = corners.Across(sizes.Width).As(plan.OwnFront ? "front length" : "box front length");
-        var run = corners.Along(sizes.Length).As("side length");
+        var run = corners.Along(sizes.Length);
         Refuse(group, plan, sizes, walls, corners);
 
         var frontName = plan.OwnFront ? "front" : "box front";

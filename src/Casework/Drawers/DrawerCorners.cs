@@ -61,7 +61,8 @@ internal sealed class DrawerCorners
         };
 
     /// <summary>Length of the sides.</summary>
-    public Figure Along(Figure length) => _plan.Joint == DrawerJoint.HalfBlind ? length - Lap : length;
+    public Figure Along(Figure length) =>
+        _plan.Joint == DrawerJoint.HalfBlind ? (length - Lap).As("side length") : length;
 
     /// <summary>Joins the front to a side.</summary>
     /// <param name="into">Where the side lies, seen from the inside.</param>

@@ -1,6 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Shaping;
 using Dryfit.Findings;
+using Dryfit.Measure;
 using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Feet;
@@ -13,7 +14,9 @@ namespace Dryfit.Casework.Feet;
 internal sealed record RailArch(Figure Rise, Figure Flat, bool Ends, bool Rear, SourcePlace Place)
 {
     /// <summary>Cuts the arch into a board that lies along the front, an end or the back.</summary>
-    public void Cut(PartDraft board)
+    /// <param name="tenons">What of the board stands in other parts at its left or front end, and at the other; the arch
+    /// begins where it comes out of them.</param>
+    public void Cut(PartDraft board, (Length Low, Length High) tenons = default)
     {
         var shows = board.Place.Lie.Shows;
         var wanted = shows switch
@@ -30,8 +33,8 @@ internal sealed record RailArch(Figure Rise, Figure Flat, bool Ends, bool Rear, 
             Direction.Down,
             shows,
             Rise.Length,
-            board.Extent.Min[along] + Flat.Length,
-            board.Extent.Max[along] - Flat.Length
+            board.Extent.Min[along] + tenons.Low + Flat.Length,
+            board.Extent.Max[along] - tenons.High - Flat.Length
         );
     }
 }
