@@ -134,7 +134,9 @@ internal sealed class FindingTable
                 ? string.Join(
                     ", used on ",
                     at.Uses.Prepend(at)
-                        .Select(p => string.Create(CultureInfo.InvariantCulture, $"line {p.Line}, column {p.Column}{FileOf(p)}"))
+                        .Select(p =>
+                            string.Create(CultureInfo.InvariantCulture, $"line {p.Line}, column {p.Column}{FileOf(p)}")
+                        )
                 )
                 : "";
             return new(

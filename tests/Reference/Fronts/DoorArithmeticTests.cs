@@ -27,6 +27,37 @@ public sealed class DoorArithmeticTests
         Assert.That(ShouldersOf(piece), Is.All.EqualTo(9).Within(Exact));
     }
 
+    /// <summary>The same source (08-001, 08-002): a rail between the others, straight or arched, is as long as they are.</summary>
+    [TestCase("middle rails: 1", 3)]
+    [TestCase("middle rails: { equal: 2, width: 1 1/2 }, muntins: 1", 4)]
+    [TestCase("arch: 1", 2)]
+    public void Every_rail_of_a_door_follows_the_same_sum(string said, int rails)
+    {
+        var piece = FaceFramedBox.With(13, 27, $"doors: {{ hang: overlaid, overlay: 1/2, stiles: 2 1/2, {said} }}");
+
+        Assert.That(RailsOf(piece).Count(), Is.EqualTo(rails));
+        Assert.That(RailsOf(piece), Is.All.EqualTo(Value("08-002")).Within(Exact));
+        Assert.That(ShouldersOf(piece), Is.All.EqualTo(9).Within(Exact));
+    }
+
+    /// <summary>
+    /// Source: raised panel tutorial: 1/8 at the sides and 1/16 at top and bottom (08-013): a raised panel of solid timber
+    /// has that room in its grooves as a flat one has.
+    /// </summary>
+    [Test]
+    public void Raised_panel_has_the_published_room_in_its_grooves()
+    {
+        var piece = FaceFramedBox.With(
+            13,
+            27,
+            "doors: { hang: overlaid, overlay: 1/2, stiles: 2 1/2, rails: 2 1/2, panel: body, raised: { bevel: 1 } }"
+        );
+        var panel = piece.PartsOf(Role.DoorPanel).Single();
+
+        Assert.That(FaceFramedBox.Inches(panel.Width.Length), Is.EqualTo(9 + 0.75 - (2 * 0.125)).Within(Exact));
+        Assert.That(FaceFramedBox.Inches(panel.Length.Length), Is.EqualTo(23 + 0.75 - (2 * 0.0625)).Within(Exact));
+    }
+
     /// <summary>
     /// Source: published guide to frame and panel doors: door 27 x 45-1/2, stiles of 1x4 (3-1/2), tongues 3/8: rails 20-3/4,
     /// stiles the full height (08-005, computed from its numbers; 08-006).

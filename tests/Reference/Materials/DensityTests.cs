@@ -112,6 +112,13 @@ public sealed class DensityTests
         Assert.That(stuff?.DensitySource, Does.Contain("memory"));
     }
 
+    /// <summary>From memory: typical values of clear plastics are about 7e-5 a degree (05-091), glass grows by an eighth of it.</summary>
+    [TestCase("acrylic", 70)]
+    [TestCase("polycarbonate", 70)]
+    [TestCase("float glass", 0)]
+    public void Clear_plastics_grow_with_warmth_by_what_is_known_from_memory(string name, int millionths) =>
+        Assert.That(KnownStuff.Find(name)?.GrowthPerMillionK, Is.EqualTo(millionths));
+
     /// <summary>
     /// Source: birch plywood data sheet (distributor), mass of a sheet; one density stands for all thicknesses, the sheet's
     /// own run from 660 to 710 kg/m3, so 4 % either way and the rounding of the printed mass.
