@@ -1,7 +1,5 @@
-using Dryfit.Casework.Building;
 using Dryfit.Casework.Fronts;
 using Dryfit.Findings;
-using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 

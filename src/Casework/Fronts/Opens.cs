@@ -1,6 +1,5 @@
 using Dryfit.Casework.Building;
 using Dryfit.Findings;
-using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Fronts;
 

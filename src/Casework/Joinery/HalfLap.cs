@@ -1,5 +1,4 @@
 using Dryfit.Casework.Building;
-using Dryfit.Measure;
 
 namespace Dryfit.Casework.Joinery;
 

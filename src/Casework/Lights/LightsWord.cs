@@ -1,6 +1,5 @@
 using Dryfit.Casework.Building;
 using Dryfit.Findings;
-using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 

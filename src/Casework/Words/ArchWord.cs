@@ -1,4 +1,3 @@
-using Dryfit.Casework.Building;
 using Dryfit.Casework.Feet;
 using Dryfit.Measure;
 using Dryfit.Parameters;

@@ -1,7 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Joinery;
-using Dryfit.Casework.Shaping;
 using Dryfit.Casework.Words;
 using Dryfit.Findings;
 using Dryfit.Measure;

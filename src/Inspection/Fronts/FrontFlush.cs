@@ -57,7 +57,9 @@ internal sealed class FrontFlush : ICheck
     /// <summary>The bands on the edges of some parts: they are what one sees beside a front.</summary>
     private static IEnumerable<string> BandsOf(InspectedPiece piece, IReadOnlyList<string> parts) =>
         piece
-            .Piece.Joints.Where(joint => joint.Kind == JointKind.Edged && parts.Contains(joint.Receives))
+            .Piece.Joints.Where(joint =>
+                joint.Kind == JointKind.Edged && parts.Contains(joint.Receives, StringComparer.Ordinal)
+            )
             .Select(joint => joint.Enters);
 
     private static Finding? Judge(InspectedPiece piece, Front front, List<IReadOnlyList<string>> sides)

@@ -129,7 +129,10 @@ internal sealed class FrontDrawing
     private bool IsHung()
     {
         var lowest = _piece.Parts.MinBy(part => part.Extent.Min.Z)!;
-        var hung = _piece.Hardware.Where(item => item.IsInWall).SelectMany(item => item.Ties).ToHashSet();
+        var hung = _piece
+            .Hardware.Where(item => item.IsInWall)
+            .SelectMany(item => item.Ties)
+            .ToHashSet(StringComparer.Ordinal);
         return _piece.Parts.Any(part =>
             string.Equals(part.Group, lowest.Group, StringComparison.Ordinal) && hung.Contains(part.Id)
         );
