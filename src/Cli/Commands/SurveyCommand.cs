@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Outputs;
 using Dryfit.Outputs.Survey;
