@@ -1,4 +1,3 @@
-using Dryfit.Casework;
 using static Dryfit.Inspection.Tests.Bench;
 
 namespace Dryfit.Inspection.Tests;

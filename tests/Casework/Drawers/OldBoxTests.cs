@@ -1,5 +1,4 @@
 using Dryfit.Casework.Tests.Kit;
-using Dryfit.Measure;
 using static Dryfit.Casework.Tests.Fronts.FrontBench;
 
 namespace Dryfit.Casework.Tests.Drawers;

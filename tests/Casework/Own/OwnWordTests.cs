@@ -1,5 +1,4 @@
 using Dryfit.Casework.Tests.Kit;
-using Dryfit.Measure;
 
 namespace Dryfit.Casework.Tests.Own;
 
