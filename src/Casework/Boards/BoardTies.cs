@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Joinery;
 using Dryfit.Findings;
 using Dryfit.Measure;
@@ -206,7 +207,37 @@ internal sealed class BoardTies(PieceBuilder piece, FaceFinder faces, BoardPlan 
             new InputError(
                 $"The {plan.Name} does not meet the {meets.Met.Name}{with}.",
                 meets.Place,
-                "places and sizes that let the two share a face"
+                $"places and sizes that let the two share a face{Apart(meets)}"
             )
         );
+
+    /// <summary>Where the board lies past the one part that is meant; nothing where several are, or it does not.</summary>
+    private string Apart(MeetsSaid meets)
+    {
+        if (faces.Find(meets.Met).Parts is not [var part] || part.Group.Turn != board.Group.Turn)
+            return "";
+        var (mine, its) = (board.Reckoned, part.Reckoned);
+        foreach (var axis in Enum.GetValues<Axis>())
+        {
+            if (mine.Min[axis] >= its.Max[axis])
+                return Said(Directions.Along(axis, 1), mine.Min[axis] - its.Max[axis]);
+            if (mine.Max[axis] <= its.Min[axis])
+                return Said(Directions.Along(axis, -1), its.Min[axis] - mine.Max[axis]);
+        }
+        return "";
+
+        string Said(Direction way, Length by) =>
+            $"; now it lies {(by.Sign > 0 ? $"{NoRoom.Show(by)} " : "just ")}{Past(way)} the {part.Name}";
+    }
+
+    private static string Past(Direction way) =>
+        way switch
+        {
+            Direction.Left => "left of",
+            Direction.Right => "right of",
+            Direction.Front => "before",
+            Direction.Back => "behind",
+            Direction.Down => "below",
+            _ => "above",
+        };
 }

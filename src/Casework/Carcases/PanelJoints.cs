@@ -19,6 +19,8 @@ internal static class PanelJoints
         Axis spread
     )
     {
+        var (from, to) = Meeting.Shared(upright.Reckoned, panel.Reckoned, spread);
+        var count = CountFor(to - from);
         switch (joint)
         {
             case PanelJoint.Dado:
@@ -26,7 +28,7 @@ internal static class PanelJoints
             case PanelJoint.ShoulderedDado:
                 return ShoulderedHousing.Let(piece, upright, panel, into, panel.Place.Lie.Shows.Axis());
             case PanelJoint.Biscuits:
-                return Biscuits.Between(piece, upright, panel, into, spread, CountFor(panel.Reckoned.Size(spread)));
+                return Biscuits.Between(piece, upright, panel, into, spread, count);
             case PanelJoint.LooseTongue:
                 return LooseTongue.Between(piece, upright, panel, into, spread);
             // Behind a partition another panel may lie: there the screws stay as they are.
@@ -37,14 +39,14 @@ internal static class PanelJoints
                     panel,
                     into,
                     spread,
-                    CountFor(panel.Reckoned.Size(spread))
+                    count
                 );
             case PanelJoint.Connectors:
                 return Connectors.Between(piece, upright, panel, into, panel.Place.Lie.Shows.Opposite(), spread, 2);
             case PanelJoint.Dowels:
-                return Dowels.Between(piece, upright, panel, into, spread, CountFor(panel.Reckoned.Size(spread)));
+                return Dowels.Between(piece, upright, panel, into, spread, count);
             default:
-                return Screws.Between(piece, upright, panel, into, CountFor(panel.Reckoned.Size(spread)));
+                return Screws.Between(piece, upright, panel, into, count);
         }
     }
 

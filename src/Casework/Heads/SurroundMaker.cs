@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Joinery;
 using Dryfit.Casework.Shaping;
 using Dryfit.Findings;
@@ -99,13 +100,16 @@ internal sealed class SurroundMaker(PieceBuilder piece, GroupDraft owner, Extent
     private void RefuseClash(SurroundPlan plan, PartDraft board, IReadOnlyList<PartDraft> others)
     {
         if (others.FirstOrDefault(other => Extent.Shared(board.Reckoned, other.Reckoned) is not null) is { } clash)
+        {
+            var deep = Extent.Shared(board.Reckoned, clash.Reckoned)!.Value.Height;
             throw new CannotBuildException(
                 new InputError(
                     $"The {board.Name} would stand in the place of the {clash.Name}.",
                     plan.Place,
-                    "a lower board, fronts that end below it, or a wider rail there"
+                    $"a board {NoRoom.Show(deep)} lower, fronts that end so much further from it, or a wider rail there"
                 )
             );
+        }
         var hidden = piece.Openings.FirstOrDefault(opening =>
             opening.Id.StartsWith($"{owner.Id}/", StringComparison.Ordinal)
             && piece.Fronts.Any(front => front.Opening == opening.Id)

@@ -29,7 +29,8 @@ internal static class Biscuits
         var (length, depth) = (shop.Length(JointRules.SlotLength).Length, shop.Length(JointRules.SlotDepth).Length);
         var width = shop.Length(JointRules.SlotWidth).Length;
         var thick = (Axis)(3 - (int)into.Axis() - (int)spread);
-        count = Math.Min(count, (int)(enters.Reckoned.Size(spread) / (length + Behind)).Floor());
+        var (from, to) = Meeting.Shared(receives.Reckoned, enters.Reckoned, spread);
+        count = Math.Min(count, (int)((to - from) / (length + Behind)).Floor());
         if (
             count < 1
             || depth + Behind > receives.Reckoned.Size(into.Axis())
@@ -44,10 +45,10 @@ internal static class Biscuits
             );
         var joint = piece.NextJointId;
         var face = Meeting.Centre(enters.Reckoned, into);
-        var step = enters.Reckoned.Size(spread) / (count * 2);
+        var step = (to - from) / (count * 2);
         for (var n = 0; n < count; n++)
         {
-            var middle = enters.Reckoned.Min[spread] + (step * ((2 * n) + 1));
+            var middle = from + (step * ((2 * n) + 1));
             var slot = new Extent(face, face)
                 .With(Directions.Along(spread, -1), middle - (length / 2))
                 .With(Directions.Along(spread, 1), middle + (length / 2))

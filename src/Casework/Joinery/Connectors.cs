@@ -27,11 +27,12 @@ internal static class Connectors
         var (cam, depth) = (fitting.Length(ConnectorRules.Cam).Length, fitting.Length(ConnectorRules.CamDepth).Length);
         var (reach, bolt) = (fitting.Length(ConnectorRules.CamIn).Length, fitting.Length(ConnectorRules.Bolt).Length);
         var seat = fitting.Length(ConnectorRules.SeatDepth).Length;
+        var (from, to) = Meeting.Shared(receives.Reckoned, enters.Reckoned, spread);
         if (
             depth >= enters.Reckoned.Size(camFace.Axis())
             || bolt >= enters.Reckoned.Size(camFace.Axis())
             || seat >= receives.Reckoned.Size(into.Axis())
-            || enters.Reckoned.Size(spread) < cam * (count * 2)
+            || to - from < cam * (count * 2)
             || enters.Reckoned.Size(into.Axis()) < (reach + cam) * 2
         )
             throw new CannotBuildException(
@@ -43,10 +44,10 @@ internal static class Connectors
             );
         var joint = piece.NextJointId;
         var face = Meeting.Centre(enters.Reckoned, into);
-        var step = enters.Reckoned.Size(spread) / (count * 2);
+        var step = (to - from) / (count * 2);
         for (var n = 0; n < count; n++)
         {
-            var at = face.With(spread, enters.Reckoned.Min[spread] + (step * ((2 * n) + 1)));
+            var at = face.With(spread, from + (step * ((2 * n) + 1)));
             receives.Bore(CutKind.Bore, at, into, fitting.Length(ConnectorRules.Seat).Length, seat, joint);
             var end = at.With(into.Axis(), enters.Extent.Side(into));
             enters.Bore(CutKind.Bore, end, into.Opposite(), bolt, reach, joint);

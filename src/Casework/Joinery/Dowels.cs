@@ -53,10 +53,11 @@ internal static class Dowels
             );
         var joint = piece.NextJointId;
         var face = Meeting.Centre(enters.Reckoned, into);
-        var step = enters.Reckoned.Size(spread) / (count * 2);
+        var (from, to) = Meeting.Shared(meets.Reckoned, enters.Reckoned, spread);
+        var step = (to - from) / (count * 2);
         for (var n = 0; n < count; n++)
         {
-            var at = face.With(spread, enters.Reckoned.Min[spread] + (step * ((2 * n) + 1)));
+            var at = face.With(spread, from + (step * ((2 * n) + 1)));
             foreach (var part in glued)
                 BoreFace(part, at, into, diameter, inFace + room, joint);
             enters.Bore(

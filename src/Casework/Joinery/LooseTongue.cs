@@ -21,9 +21,10 @@ internal static class LooseTongue
         var room = shop.Length(JointRules.TongueRoom).Length;
         var stop = shop.Length(JointRules.TongueStop, "stop before each end");
         var thick = (Axis)(3 - (int)into.Axis() - (int)spread);
+        var (from, to) = Meeting.Shared(receives.Reckoned, enters.Reckoned, spread);
         var run = Figure.Given(
             "width where they meet",
-            enters.Reckoned.Size(spread),
+            to - from,
             new TradeOrigin("between parts that stand already")
         );
         var length = run - stop - stop;
@@ -55,7 +56,7 @@ internal static class LooseTongue
                     .As("depth of the tongue in the partition")
                 : deep;
         var face = Meeting.Centre(enters.Reckoned, into);
-        var at = face.With(spread, enters.Reckoned.Min[spread] + stop.Length)
+        var at = face.With(spread, from + stop.Length)
             .With(thick, face[thick] - (thickness.Length / 2))
             .With(into.Axis(), face[into.Axis()] - (into.Sign() > 0 ? deep.Length : there.Length));
         var tongue = piece.Board(

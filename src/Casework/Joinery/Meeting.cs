@@ -1,3 +1,5 @@
+using Dryfit.Measure;
+
 namespace Dryfit.Casework.Joinery;
 
 /// <summary>Places where two parts meet.</summary>
@@ -8,5 +10,17 @@ internal static class Meeting
     {
         var middle = new Point((box.Min.X + box.Max.X) / 2, (box.Min.Y + box.Max.Y) / 2, (box.Min.Z + box.Max.Z) / 2);
         return middle.With(side.Axis(), box.Side(side));
+    }
+
+    /// <summary>
+    /// From where to where two boxes lie beside each other along an axis: fastenings of an end that reaches past what
+    /// takes it, such as a partition under a stretcher, share this stretch and no more.
+    /// </summary>
+    /// <returns>The whole of the second where they lie nowhere beside each other.</returns>
+    public static (Length From, Length To) Shared(Extent receives, Extent enters, Axis along)
+    {
+        var from = Length.Max(receives.Min[along], enters.Min[along]);
+        var to = Length.Min(receives.Max[along], enters.Max[along]);
+        return from < to ? (from, to) : (enters.Min[along], enters.Max[along]);
     }
 }

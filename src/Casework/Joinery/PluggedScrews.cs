@@ -28,10 +28,11 @@ internal static class PluggedScrews
         var deep = Length.Min(piece.Shop.Length(JointRules.PlugDepth).Length, receives.Extent.Size(into.Axis()) / 2);
         var joint = piece.NextJointId;
         var face = Meeting.Centre(enters.Reckoned, into);
-        var step = enters.Reckoned.Size(spread) / (count * 2);
+        var (from, to) = Meeting.Shared(receives.Reckoned, enters.Reckoned, spread);
+        var step = (to - from) / (count * 2);
         for (var n = 0; n < count; n++)
         {
-            var at = face.With(spread, enters.Reckoned.Min[spread] + (step * ((2 * n) + 1)));
+            var at = face.With(spread, from + (step * ((2 * n) + 1)));
             var outside = at.With(into.Axis(), receives.Extent.Side(into));
             receives.Bore(CutKind.Bore, outside, into.Opposite(), plug, deep, joint);
             receives.Bore(CutKind.Bore, outside, into.Opposite(), Shank, receives.Extent.Size(into.Axis()), joint);

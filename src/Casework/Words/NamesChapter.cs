@@ -22,7 +22,9 @@ public static class NamesChapter
         carcases. Spaces and hyphens in its name become `_` there: `left_wing.width`.
 
         Parts have a length along the grain, a width across it and a thickness. Coordinates run to the right, to the back
-        and up, from the left front lower corner of the first carcase.
+        and up, from the left front lower corner of the first carcase; with `at` another point may be the origin. Kept
+        carcases count before new ones: where nothing else is said, a carcase stands right of the one before it, the first
+        new one right of the last kept one.
 
         """;
 }

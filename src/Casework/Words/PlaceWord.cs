@@ -38,7 +38,7 @@ internal static class PlaceWord
         new(
             "at",
             new ListShape(new LengthShape(LengthSign.Any), 3, 3),
-            "Left, front, lower corner: to the right, to the back and up from the first carcase's."
+            "Left, front, lower corner, in the coordinates of the piece: to the right, to the back and up from their origin."
         ),
         new(
             "gap",

@@ -12,7 +12,7 @@ internal static class TrimWord
     public static RecordShape Word { get; } =
         new(
             "trim",
-            "A strip on the fronts of two carcases that hides the gap or the seam between them, side by side or one over the other. It is fixed to one of them and lies loose on the other, so that they may move; that it covers both is checked.",
+            "A strip on the fronts of two carcases that hides the gap or the seam between them, side by side or one over the other, both looking straight to the front. It is fixed to one of them and lies loose on the other, so that they may move; that it covers both is checked.",
             "trim:\n  cover strip: { hides: [cupboard, old chest], width: 40, edge: round 3 }\n",
             () =>
                 [

@@ -28,16 +28,21 @@ internal sealed class FrontGaps
     {
         _piece = piece;
         // What is turned is measured as it is seen squarely: its gaps look narrower at an angle than they are.
-        var flats = faces.Where(face => !face.IsRound).ToLookup(face => face.Part);
+        var edges = faces.Where(IsEdge).ToLookup(face => face.Part);
         _facesOfPart =
         [
             .. piece.Parts.Select(
                 (part, n) =>
                     part.Turn is null
-                        ? (IReadOnlyList<FrontFace>)[.. flats[n]]
-                        : [.. FrontFaces.Square(piece.Parts, n).Where(face => !face.IsRound)]
+                        ? (IReadOnlyList<FrontFace>)[.. edges[n]]
+                        : [.. FrontFaces.Square(piece.Parts, n).Where(IsEdge)]
             ),
         ];
+
+        // The wall of a bore is no edge; a shape run round a front is, as far out as it reaches.
+        bool IsEdge(FrontFace face) =>
+            !face.IsRound || piece.Parts[face.Part].Cuts.Any(cut => cut is OutlineCut { Called: not null });
+
         _depthOfPart = [.. piece.Parts.Select(part => DepthOf(part.Unturned))];
         for (var i = 0; i < piece.Parts.Count; i++)
             _partIndex.TryAdd(piece.Parts[i].Id, i);

@@ -28,6 +28,47 @@ public sealed class CarcaseJointTests
     [InlineData("connectors")]
     public void Whatever_joins_a_carcase_joins_it_soundly(string joint) => Of(joint).MustBeSound();
 
+    /// <summary>Under a top the box is closed by two stretchers: what ties a partition to one of them lies within it.</summary>
+    [Theory]
+    [InlineData("dowels")]
+    [InlineData("biscuits")]
+    [InlineData("loose tongue")]
+    [InlineData("plugged screws")]
+    [InlineData("connectors")]
+    public void A_partition_under_stretchers_is_tied_within_each_of_them(string joint)
+    {
+        var piece = Built.From(
+            $$"""
+            piece: Cabinet
+            units: mm
+            materials: { body: birch plywood 18, backs: birch plywood 6.5 }
+            carcases:
+              box: { size: [818, 600, 500], joint: {{joint}}, top: , front: { columns: [ open, open ] } }
+            """
+        );
+        piece.MustBeSound();
+        var stretchers = piece.Parts.Where(p => p.Name.EndsWith(" stretcher", StringComparison.Ordinal)).ToList();
+        Assert.Equal(2, stretchers.Count);
+        // No hole and no slot of the partition is cut twice, and those of a stretcher lie on it.
+        var cuts = piece.Part("box partition 1").Cuts.Select(c => c with { Id = "", Joint = null }).ToList();
+        Assert.Equal(cuts.Count, cuts.Distinct().Count());
+        Assert.All(
+            stretchers,
+            stretcher =>
+            {
+                var width = stretcher.Width.Length;
+                Assert.All(
+                    stretcher.Cuts.OfType<RoundCut>(),
+                    c => Assert.True(c.From.Y > c.Diameter / 2 && c.From.Y < width - (c.Diameter / 2), $"{c.From.Y}")
+                );
+                Assert.All(
+                    stretcher.Cuts.OfType<SquareCut>(),
+                    c => Assert.True(c.Extent.Max.Y <= width, $"{c.Extent.Max.Y}")
+                );
+            }
+        );
+    }
+
     /// <summary>818 - 2 x 18 = 782 mm inside; a dado of 6 mm takes 794 mm, of which half of the thickness goes in.</summary>
     [Fact]
     public void Shouldered_dado_takes_half_of_the_panel()
