@@ -36,12 +36,18 @@ internal sealed record Spot(Length At, Line Line, string From)
         if (
             Equals(low.Line.Anchor, high.Line.Anchor)
             && high.Line.Offset is { } far
-            && (low.Line.Offset is { } near ? far - near : far) is var sum
+            && (low.Line.Offset is { } near ? Less(far, near) : far) is var sum
             && sum.Length == size
         )
             return sum;
         return Figure.Given($"from {low.From} to {high.From}", size, new TradeOrigin("as they stand in the piece"));
     }
+
+    /// <summary>What stands before its anchor counts in full: nobody takes away less than nothing.</summary>
+    private static Figure Less(Figure far, Figure near) =>
+        near.Reason is TimesReason { A: var before, Factor: var factor } && factor == -Rational.One
+            ? far + before
+            : far - near;
 }
 
 /// <summary>The planes of loose boards and of what they are told from.</summary>

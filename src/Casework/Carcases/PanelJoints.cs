@@ -33,14 +33,7 @@ internal static class PanelJoints
                 return LooseTongue.Between(piece, upright, panel, into, spread);
             // Behind a partition another panel may lie: there the screws stay as they are.
             case PanelJoint.PluggedScrews when upright.Role != Role.Partition:
-                return PluggedScrews.Between(
-                    piece,
-                    upright,
-                    panel,
-                    into,
-                    spread,
-                    count
-                );
+                return PluggedScrews.Between(piece, upright, panel, into, spread, count);
             case PanelJoint.Connectors:
                 return Connectors.Between(piece, upright, panel, into, panel.Place.Lie.Shows.Opposite(), spread, 2);
             case PanelJoint.Dowels:

@@ -34,7 +34,7 @@ internal static class OverruleWords
     public static RecordShape Measured { get; } =
         new(
             "as measured",
-            "What was measured of an opening, a carcase or a space between walls: parts that are not yet cut are sized from it. Width and height are for openings and carcases; widths, left wall and floor for a space of the `room`.",
+            "What was measured of an opening, a carcase or a space between walls: parts that are not yet cut are sized from it. A phrase that fits several openings is said of them all. Width and height are for openings and carcases; widths, left wall and floor for a space of the `room`.",
             "as measured:\n  upper left bay opening: { width: [15 1/8, 15] }\n",
             () =>
                 [

@@ -24,7 +24,7 @@ internal static class TurningWord
     public static RecordShape Word { get; } =
         new(
             "turning",
-            "Legs turned from square blanks below a pommel that stays square. Each stretch is drawn and weighed as a true round of its largest diameter; the beads and curves within it are the turner's own.",
+            "Legs turned from square blanks, each of one piece, below a pommel that stays square. Each stretch is drawn and weighed as a true round of its largest diameter; the beads and curves within it are the turner's own.",
             "turning: { pommel: 1, stretches: [ { length: 1/2, diameter: 1 1/4 } ], diameter: 1 1/2 }",
             () =>
                 [

@@ -6,6 +6,7 @@ using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Outputs.FrontView;
 using Dryfit.Outputs.Tests.Pieces;
+using Dryfit.Recipe;
 
 namespace Dryfit.Outputs.Tests.FrontView;
 
@@ -85,6 +86,24 @@ public class Front_view
         var sketch = Cupboards.OneDoor(gap);
         sketch.Format = LengthFormat.Inches;
         Assert.Contains("5/16", Texts(Draw(sketch.Build(), Cupboards.ReportOf())));
+    }
+
+    [Fact]
+    public void A_shape_run_round_the_doors_makes_no_gap_wider()
+    {
+        const string recipe = """
+            piece: Cupboard
+            units: mm
+            materials: { body: birch plywood 18, fronts: oak 20 }
+            carcases:
+              case: { size: [800, 700, 400], front: { doors: { kind: slab, leaves: pair, pair gap: 4 } }, front edges: round 3 }
+            """;
+        var read = RecipeReader.Read("cupboard.dryfit.yaml", Encoding.UTF8.GetBytes(recipe));
+        var piece = Design.Build(read.Value!, null, DesignOptions.Plain).Value!;
+        var texts = Texts(Draw(piece, Cupboards.ReportOf()));
+        // The doors stand 4 mm apart at their backs; at their faces, with both rounds, 10.
+        Assert.Single(texts, text => text == "4");
+        Assert.DoesNotContain("10", texts);
     }
 
     [Fact]
