@@ -24,6 +24,21 @@ public sealed class BoardTests
     }
 
     [Fact]
+    public void Board_that_stands_out_before_what_it_is_told_from_is_so_much_longer()
+    {
+        var piece = Build(
+            "lid: { lies: flat, left: 20 left of box, right: 30 right of box, front: flush with box, back: flush with box, bottom: resting on box top }"
+        );
+
+        // 600 + 20 + 30, told as a sum and not as 600 + 30 less a number below zero.
+        piece.Measures("lid", "650 x 300 x 18");
+        var reason = piece.Part("lid").Length.Reason;
+        while (reason is NamedReason named)
+            reason = named.Of.Reason;
+        Assert.False(Assert.IsType<SumReason>(reason).Negated);
+    }
+
+    [Fact]
     public void Board_without_a_depth_goes_in_by_the_shops_habit()
     {
         var piece = Build(
