@@ -1,4 +1,5 @@
 using Dryfit.Casework.Tests.Kit;
+using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Tests.Boards;
 
