@@ -36,7 +36,7 @@ public sealed partial class WhyTests
     {
         // 19 less a back of 7/32, a front of 3/4 and 1/2 behind it: 17 17/32 is under 18.
         Assert.Equal(
-            ["side length | 16 in", "room for the slides | 16 | 17 17/32 rounded down to 2, 1 17/32 left off"],
+            ["box length | 16 in", "room for the slides | 16 | 17 17/32 rounded down to 2, 1 17/32 left off"],
             First(Cupboard.Part("base drawer 1 left side").Length, Cupboard)
         );
     }
