@@ -40,6 +40,12 @@ WRONG="out/made-wrong.dryfit.yaml"
     echo "  base right door panel: { width: 11 3/8 }"
 } >"$WRONG"
 build "$WRONG" out/made-wrong 1
+for slip in front-gap-too-wide joint-open panel-falls-out; do
+    if ! grep -q "\"$slip\"" out/made-wrong/findings.json; then
+        echo "It should have been told of: $slip." >&2
+        FAILED=1
+    fi
+done
 
 echo "== The sum behind a number"
 dryfit why templates/starters/studio-cupboard.dryfit.yaml base/left-door/panel.width || FAILED=1

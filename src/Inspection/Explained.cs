@@ -35,9 +35,13 @@ internal static class Explained
         );
     }
 
-    /// <summary>Whether a finding is one of the beads of a pane.</summary>
-    private static bool IsOfBeads(InspectedPiece piece, Finding finding) =>
-        finding.Parts.Any(id => piece.Shape(id).Part.Role == Role.GlassBead);
+    /// <summary>Whether a finding is one of the beads of a pane: within one door, and not of the gaps around it.</summary>
+    private static bool IsOfBeads(InspectedPiece piece, Finding finding)
+    {
+        var parts = finding.Parts.Select(id => piece.Shape(id).Part).ToList();
+        return parts.Exists(part => part.Role == Role.GlassBead)
+            && parts.TrueForAll(part => string.Equals(part.Group, parts[0].Group, StringComparison.Ordinal));
+    }
 
     /// <summary>Where pane, joints or gaps of a door are wrong, its beads are too: what is told of the door tells of them.</summary>
     private static bool TellsOfTheDoor(InspectedPiece piece, Finding told, Finding ofBead)

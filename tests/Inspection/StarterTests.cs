@@ -44,11 +44,34 @@ public sealed class StarterTests
                 iter: 3
             );
 
+    [Fact]
+    public void Three_slips_in_one_piece_are_all_told_though_two_are_in_a_pair_of_glazed_doors()
+    {
+        var report = Whole.Recipe(
+            Text(Cupboard)
+                + """
+                as cut:
+                  upper right door: { width: 11 1/2 }
+                  upper left door top rail: { length: 7 3/4 }
+                  base right door panel: { width: 11 3/8 }
+
+                """,
+            []
+        );
+        Assert.Equal(
+            ["front-gap-too-wide", "joint-open", "panel-falls-out"],
+            report
+                .Findings.Where(f => f.Kind.Severity == Severity.Stop)
+                .Select(f => f.Kind.Id)
+                .Distinct()
+                .Order(StringComparer.Ordinal)
+        );
+    }
+
     private static Setting Eighths(string name, int eighths) => new(name, $"{eighths / 8} {eighths % 8}/8");
 
-    private static Report Inspect(string starter, params Setting[] settings)
-    {
-        var file = $"{starter}.dryfit.yaml";
-        return Whole.Recipe(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "starters", file)), settings);
-    }
+    private static Report Inspect(string starter, params Setting[] settings) => Whole.Recipe(Text(starter), settings);
+
+    private static string Text(string starter) =>
+        File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "starters", $"{starter}.dryfit.yaml"));
 }
