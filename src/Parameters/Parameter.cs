@@ -41,6 +41,22 @@ internal sealed class Parameter
         return value is { IsEmpty: false } ? new Parameter(entry, value, false, word, scope, inner) : null;
     }
 
+    /// <summary>What YAML reads as nothing, or as yes and no, where it is not quoted (YAML 1.2.2, section 10.3.2).</summary>
+    private static readonly string[] NoNames =
+    [
+        "",
+        "~",
+        "null",
+        "Null",
+        "NULL",
+        "true",
+        "True",
+        "TRUE",
+        "false",
+        "False",
+        "FALSE",
+    ];
+
     public void Define()
     {
         var choices = Choices();
@@ -65,6 +81,18 @@ internal sealed class Parameter
         foreach (var scalar in choices.Append(_value).Concat(_word?["default"] is Scalar written ? [written] : []))
             _scope.SettleAsWord(scalar);
         var word = _value.Text.Trim();
+        // Where there are choices, a value that is none of them is refused below.
+        foreach (var scalar in words.Count == 0 ? [_value] : choices)
+        {
+            if (scalar.TextStart == 0 && NoNames.Contains(scalar.Text.Trim(), StringComparer.Ordinal))
+                _scope.Report(
+                    new InputError(
+                        $"'{_entry.Key}' is a name or a word, and {Excerpt.Quote(scalar.Text.Trim())} is none.",
+                        scalar.Place,
+                        "a name or a word; in quotes where it reads like no or nothing"
+                    )
+                );
+        }
         // A word given where an own word is used may be one that a name stands for there.
         if (_inner is not null && !words.Contains(word, StringComparer.Ordinal))
             word = _scope.WordAt(_value, word) ?? _scope.InnerOf(_value)?.Spell(word) ?? word;

@@ -46,6 +46,17 @@ public sealed class ParameterTests
         );
     }
 
+    [Theory]
+    [InlineData("v: { default: ~, is: name }", "'v' is a name or a word, and '~' is none.")]
+    [InlineData("v: { default: true, is: name }", "'v' is a name or a word, and 'true' is none.")]
+    [InlineData("v: { default: oak, choices: [oak, null] }", "'v' is a name or a word, and 'null' is none.")]
+    public void What_reads_as_nothing_or_yes_is_no_name(string parameter, string says) =>
+        Assert.Contains(
+            says,
+            Assert.Single(Recipes.Told($"parameters: {{ {parameter} }}\n", LengthUnit.Inch)),
+            StringComparison.Ordinal
+        );
+
     [Fact]
     public void A_setting_for_no_parameter_names_the_nearest()
     {
