@@ -10,8 +10,6 @@ internal static class FillerMaker
     {
         var isLeft = filler.Side == Direction.Left;
         var envelope = plan.Envelope;
-        // With a face frame the strip stands beside the stile, without one beside the side.
-        var beside = isLeft ? box.Left : box.Right;
         var y = plan.Face is null ? box.Inside.Min.Y : envelope.Min.Y;
         var strip = piece.Board(
             plan.Group,
@@ -23,14 +21,19 @@ internal static class FillerMaker
             filler.Width,
             new(isLeft ? envelope.Min.X - filler.Width.Length : envelope.Max.X, y, box.BaseZ)
         );
-        var holds = plan.Face is null
-            ? beside
-            : piece.Parts.First(p =>
-                p.Role == Role.FrameStile
-                && p.Group.Parent == plan.Group
-                && p.Reckoned.Side(filler.Side) == envelope.Side(filler.Side)
-            );
-        Screws.Between(piece, holds, strip, filler.Side.Opposite(), 4);
+        Screws.Between(piece, HeldBy(piece, plan, box, filler.Side), strip, filler.Side.Opposite(), 4);
         return strip;
+    }
+
+    /// <summary>What a strip beside a carcase is screwed to: with a face frame the stile, without one the side.</summary>
+    public static PartDraft HeldBy(PieceBuilder piece, CarcasePlan plan, Box box, Direction side)
+    {
+        if (plan.Face is null)
+            return side == Direction.Left ? box.Left : box.Right;
+        return piece.Parts.First(p =>
+            p.Role == Role.FrameStile
+            && p.Group.Parent == plan.Group
+            && p.Reckoned.Side(side) == plan.Envelope.Side(side)
+        );
     }
 }

@@ -7,9 +7,6 @@ namespace Dryfit.Casework.Room;
 /// <param name="Points">Places along the line, rising, and what was read there.</param>
 internal sealed record Readings(IReadOnlyList<(Length At, Figure Value)> Points)
 {
-    /// <summary>The last place that was measured.</summary>
-    public Length End => Points[^1].At;
-
     public Length At(Length place)
     {
         if (place <= Points[0].At)

@@ -11,8 +11,6 @@ internal static class RoomWord
 {
     private static readonly ListShape Readings = new(new ListShape(new LengthShape(LengthSign.Any), 2, 2), 1, 40);
 
-    private static readonly string[] Readable = ["widths", "left wall", "floor", "depth"];
-
     public static RecordShape Skirting { get; } =
         new(
             "skirting",

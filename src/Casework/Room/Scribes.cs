@@ -54,16 +54,7 @@ internal sealed class Scribes(PieceBuilder piece, CarcasePlan plan, Box box, Scr
             most,
             new TradeOrigin("from the readings of the wall")
         );
-        // With a face frame the strip stands beside the stile, without one beside the side.
-        var holds = plan.Face is null
-            ? side == Direction.Left
-                ? box.Left
-                : box.Right
-            : piece.Parts.First(p =>
-                p.Role == Role.FrameStile
-                && p.Group.Parent == plan.Group
-                && p.Reckoned.Side(side) == plan.Envelope.Side(side)
-            );
+        var holds = FillerMaker.HeldBy(piece, plan, box, side);
         var strip = piece.Board(
             plan.Group,
             $"{Spoken.Of(side)} scribe",
