@@ -187,9 +187,7 @@ public static class Design
             built.Add((body, group));
         }
         Neighbours.Tie(piece, built);
-        var worktops = new WorktopMaker(piece, root, built);
-        foreach (var entry in (recipe["worktops"] as Mapping)?.Entries ?? [])
-            worktops.Make(entry);
+        new WorktopMaker(piece, root, built).Make((recipe["worktops"] as Mapping)?.Entries ?? []);
         BoardMaker.Make(piece, root, built, boards);
         var trim = new TrimMaker(piece, built);
         foreach (var strip in (recipe["trim"] as Mapping)?.Entries ?? [])

@@ -11,6 +11,13 @@ namespace Dryfit.Casework.Shaping;
 /// <param name="Below">Whether it is run from the opposite face.</param>
 internal sealed record EdgePlan(EdgeShape Shape, IReadOnlyList<Direction> Edges, bool Above, bool Below)
 {
+    /// <summary>Whether two edges look the same, whichever edges they are.</summary>
+    public bool LooksLike(EdgePlan other) =>
+        Above == other.Above
+        && Below == other.Below
+        && Shape.Outlines.Count == other.Shape.Outlines.Count
+        && Shape.Outlines.Zip(other.Shape.Outlines).All(pair => pair.First.SequenceEqual(pair.Second));
+
     /// <summary>Runs the shape along the edges of a part that it has there.</summary>
     /// <param name="face">The face that counts as above.</param>
     /// <param name="stretch">From where to where along the edge; null: all of it.</param>

@@ -34,6 +34,7 @@ internal static class BoltPockets
 
     /// <summary>The end of a return's worktop against the front edge of the one over the corner.</summary>
     /// <param name="wall">The wall behind the return, along the run of the corner.</param>
+    /// <param name="behind">How far behind the front edge the two meet, where that is shaped.</param>
     /// <param name="isLeft">Whether the corner is at the left end of the return.</param>
     public static void Corner(
         PieceBuilder piece,
@@ -41,6 +42,7 @@ internal static class BoltPockets
         PartDraft own,
         Direction into,
         Length wall,
+        Length behind,
         bool isLeft
     )
     {
@@ -51,7 +53,7 @@ internal static class BoltPockets
             Pocket(piece, own, new(box.Side(into), y, box.Min.Z), Way(into.Opposite()), joint);
             var fromWall = box.Max.Y - y;
             var x = isLeft ? wall - fromWall : wall + fromWall;
-            Pocket(piece, main, new(x, main.Reckoned.Min.Y, box.Min.Z), Way(Direction.Back), joint);
+            Pocket(piece, main, new(x, main.Reckoned.Min.Y + behind, box.Min.Z), Way(Direction.Back), joint);
         }
         Tie(piece, main, own, into, JointKind.Bolted, Count(box.Depth));
     }

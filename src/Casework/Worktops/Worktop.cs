@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Shaping;
 using Dryfit.Measure;
 
 namespace Dryfit.Casework.Worktops;
@@ -15,4 +16,10 @@ internal sealed record Worktop(
 )
 {
     public Length Depth => Back - Front;
+
+    /// <summary>The shape run along its edges; null: square.</summary>
+    public EdgePlan? Edge { get; init; }
+
+    /// <summary>Its ends that lie in a corner between worktops: seen by nobody, and left square.</summary>
+    public ISet<Direction> EndsInCorners { get; } = new HashSet<Direction>();
 }

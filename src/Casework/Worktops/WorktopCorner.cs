@@ -44,7 +44,7 @@ internal sealed record WorktopCorner(Worktop Main, Body First, bool IsLeft)
     /// <param name="run">Width of the run with its overhang at the free end.</param>
     public (Figure Length, Length Left) Stretch(Figure run, TopPlan plan, bool isMitred)
     {
-        var meets = Along(isMitred ? Main.Back : Main.Front);
+        var meets = Along(isMitred ? Main.Back : Main.Front + WorktopEdges.BehindFront(Main));
         var start = IsLeft ? First.Envelope.Min.X : First.Envelope.Max.X;
         var on = Length.Abs(start - meets);
         var reach = Figure.Given(
@@ -65,9 +65,16 @@ internal sealed record WorktopCorner(Worktop Main, Body First, bool IsLeft)
         // The wall behind the return, along the corner's own run.
         var wall = IsLeft ? pivot.X + own.Back - pivot.Y : pivot.X - (own.Back - pivot.Y);
         var mainEnd = IsLeft ? Main.Right : Main.Left;
+        WorktopEdges.RefuseUnlike(Main, own, isMitred);
+        own.EndsInCorners.Add(End);
+        if (wall == mainEnd)
+            Main.EndsInCorners.Add(IsLeft ? Direction.Right : Direction.Left);
         if (!isMitred)
         {
-            BoltPockets.Corner(piece, mainBoard, board, End, wall, IsLeft);
+            var behind = WorktopEdges.BehindFront(Main);
+            if (behind > Length.Zero)
+                LetIn(piece, mainBoard, board, own, wall, behind);
+            BoltPockets.Corner(piece, mainBoard, board, End, wall, behind, IsLeft);
             return;
         }
         if (wall != mainEnd)
@@ -82,5 +89,36 @@ internal sealed record WorktopCorner(Worktop Main, Body First, bool IsLeft)
         EndMitre.Cut(mainBoard, IsLeft ? Direction.Right : Direction.Left, Direction.Back, own.Depth, joint);
         EndMitre.Cut(board, End, Direction.Back, Main.Depth, joint);
         BoltPockets.Mitre(piece, mainBoard, board, End, IsLeft);
+    }
+
+    /// <summary>
+    /// Cuts the shaped front of the one away where the other butts against it, and mitres the two shapes against each
+    /// other in the inner corner: as deep as the shape reaches in, no deeper (common practice for moulded worktops).
+    /// </summary>
+    private void LetIn(PieceBuilder piece, PartDraft main, PartDraft board, Worktop own, Length wall, Length behind)
+    {
+        var joint = piece.NextJointId;
+        var (zero, inner) = (Length.Zero, IsLeft ? wall - own.Depth : wall + own.Depth);
+        Swept.Cut(
+            main,
+            CutKind.Notch,
+            main.Reckoned.Min with
+            {
+                X = inner,
+            },
+            IsLeft ? Direction.Right : Direction.Left,
+            Direction.Back,
+            [(zero, zero), (own.Depth, zero), (own.Depth, behind), (behind, behind)],
+            joint: joint
+        );
+        Swept.Cut(
+            board,
+            CutKind.Mitre,
+            Swept.Corner(board.Extent, End, Direction.Front),
+            End.Opposite(),
+            Direction.Back,
+            [(zero, zero), (behind, zero), (zero, behind)],
+            joint: joint
+        );
     }
 }

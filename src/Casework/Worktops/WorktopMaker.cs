@@ -18,7 +18,16 @@ internal sealed class WorktopMaker(
 {
     private readonly List<Worktop> _made = [];
 
-    public void Make(Entry entry)
+    /// <summary>Makes all worktops; their edges are shaped when it is known which ends lie in a corner.</summary>
+    public void Make(IEnumerable<Entry> entries)
+    {
+        foreach (var entry in entries)
+            Make(entry);
+        foreach (var top in _made)
+            WorktopEdges.Shape(top);
+    }
+
+    private void Make(Entry entry)
     {
         var fields = new Fields((Mapping)entry.Value, piece.Scope);
         var plan = WorktopWord.Read(fields, piece);
@@ -33,7 +42,10 @@ internal sealed class WorktopMaker(
         var front = run.Front - plan.Front.Length;
         var group = piece.Group(entry.Key, GroupKind.Top, root, entry.KeyPlace, run.Turn);
         var lengths = Lengths(group, plan, fields, length, width, new(left, front, run.Top));
-        var top = new Worktop(entry.Key, run, lengths, left, left + length.Length, front, front + width.Length);
+        var top = new Worktop(entry.Key, run, lengths, left, left + length.Length, front, front + width.Length)
+        {
+            Edge = plan.Edge,
+        };
         for (var n = 1; n < lengths.Count; n++)
             BoltPockets.Butt(piece, lengths[n - 1], lengths[n], Direction.Left);
         corner?.Join(piece, top, IsMitred(fields));

@@ -75,9 +75,15 @@ internal static class WorktopWord
                         Default: "one length"
                     ),
                     new(
+                        "edge",
+                        EdgeWord.Shape,
+                        "The shape run along its front and ends, past its joints; an end in a corner between worktops stays square.",
+                        Default: "square"
+                    ),
+                    new(
                         "corner",
                         new ChoiceShape("butt", "mitre"),
-                        "How it meets the worktop over the carcase that its own run returns from.",
+                        "How it meets the worktop over the carcase that its own run returns from. Where their fronts are shaped, a butt joint is let in behind the shape, with a short mitre at the front.",
                         Default: "butt"
                     ),
                     new("cut outs", new NamedShape(CutOut, "cut-out"), "Holes for sinks, hobs and the like."),
@@ -101,6 +107,9 @@ internal static class WorktopWord
         var material = fields.Text("material") is { } name
             ? piece.Materials.Get(name, fields.PlaceOf("material"))
             : piece.Materials.Get(piece.Materials.Has("tops") ? "tops" : "body", fields.Place);
-        return TopWord.ReadOverhang(fields, material);
+        return TopWord.ReadOverhang(fields, material) with
+        {
+            Edge = EdgeWord.Read(fields, "edge", piece.Scope, Direction.Front, Direction.Left, Direction.Right),
+        };
     }
 }

@@ -107,9 +107,11 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
     private string Mitre(Taken wedge)
     {
         var degrees = Math.Atan2(wedge.Run.ToMillimetres(), wedge.Off.ToMillimetres()) * 180 / Math.PI;
+        // A short mitre leaves the rest of the end as it is.
+        var share = wedge.Off < _blank.Size(wedge.Side.Axis()) ? $" over {say(wedge.Off)} of it" : "";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"mitre on the {Side(wedge.End)}, {degrees:0.#} degrees; the {Side(wedge.Side)} comes out {say(wedge.Run)} shorter"
+            $"mitre on the {Side(wedge.End)}{share}, {degrees:0.#} degrees; the {Side(wedge.Side)} comes out {say(wedge.Run)} shorter"
         );
     }
 
