@@ -190,8 +190,7 @@ public static class Design
         new WorktopMaker(piece, root, built).Make((recipe["worktops"] as Mapping)?.Entries ?? []);
         BoardMaker.Make(piece, root, built, boards);
         var trim = new TrimMaker(piece, built);
-        foreach (var strip in (recipe["trim"] as Mapping)?.Entries ?? [])
-            trim.Make(TrimWord.Read(strip, piece));
+        trim.Make([.. ((recipe["trim"] as Mapping)?.Entries ?? []).Select(strip => TrimWord.Read(strip, piece))]);
     }
 
     private static LengthUnit UnitOf(Mapping recipe) =>

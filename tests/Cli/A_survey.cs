@@ -29,11 +29,21 @@ public sealed class A_survey
             RegexOptions.Singleline,
             TimeSpan.FromSeconds(1)
         );
-        // Whoever fills it in writes 1500 for each width and the far end of the floor, and nothing for what is plumb and level.
+        // Whoever fills it in writes 1500 for each width and the far end of the floor, 2600 for the ceiling, and nothing for what
+        // is plumb and level.
         var filled = Regex.Replace(
             lines.Groups[1].Value,
             @"(widths: .*)",
             m => m.Value.Replace("____", "1500", StringComparison.Ordinal),
+            RegexOptions.None,
+            TimeSpan.FromSeconds(1)
+        );
+        filled = Regex.Replace(
+            filled,
+            @"(ceiling: .*)",
+            m =>
+                m.Value.Replace("[____, ____]", "[1500, 2600]", StringComparison.Ordinal)
+                    .Replace("____", "2600", StringComparison.Ordinal),
             RegexOptions.None,
             TimeSpan.FromSeconds(1)
         );

@@ -46,6 +46,31 @@ public sealed class CoverTests
         Assert.Equal(["trim-leaves-gap-open"], Kinds(Inspect(bench, 28, 62)));
     }
 
+    [Theory]
+    [InlineData(50, null)]
+    // Within 1/128 in (0.2 mm) of the wall, and just beyond.
+    [InlineData(50.1, null)]
+    [InlineData(50.3, 0.3)]
+    [InlineData(53, 3.0)]
+    public void A_strip_at_a_wall_lies_against_it(double wall, double? gap)
+    {
+        var bench = Posts();
+        bench.AddRoom("right wall", Box((decimal)wall, -300, 0, (decimal)wall + 100, 300, 700));
+        bench.Add("strip", Role.CoverStrip, "case", Box(28, -10, 0, 50, 0, 600));
+        bench.Join(JointKind.Screwed, "left", "strip", Direction.Back);
+        var piece = bench.Build() with
+        {
+            Covers = [new("strip", ["left"], [], Direction.Right, Mm(12), Somewhere) { Wall = "right wall" }],
+        };
+        var report = Inspector.Inspect(piece);
+        Assert.Equal(gap is null ? [] : ["trim-stands-off-the-wall"], Kinds(report));
+        if (gap is not null)
+            Assert.Equal(
+                Mm((decimal)gap),
+                report.Findings.First(finding => finding.Kind.Id == "trim-stands-off-the-wall").Length()
+            );
+    }
+
     private static IEnumerable<string> Kinds(Findings.Report report) =>
         report.Findings.Select(finding => finding.Kind.Id).Where(id => id.StartsWith("trim", StringComparison.Ordinal));
 

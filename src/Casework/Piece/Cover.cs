@@ -17,4 +17,11 @@ public sealed record Cover(
     Direction Towards,
     Length Lap,
     SourcePlace Source
-);
+)
+{
+    /// <summary>From where to where along the strip there is something to lap over; null: all along it.</summary>
+    public (Length From, Length To)? Course { get; init; }
+
+    /// <summary>Name of the thing of the room that the strip should lie against, with nothing on the other side; null where parts are there.</summary>
+    public string? Wall { get; init; }
+}

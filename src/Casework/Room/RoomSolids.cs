@@ -26,6 +26,8 @@ internal static class RoomSolids
         yield return Floor(space, grid, left, right, low, depth);
         if (space.Depth is not null)
             yield return Box(space, grid, "back wall", new(new(left, depth, low), new(right, depth + Thick, high)));
+        if (space.Ceiling is { } ceiling)
+            yield return Ceiling(space, grid, ceiling, left, right, depth);
         if (space.Skirting is { } skirting)
         {
             var (inLeft, inRight) = space.Tightest(skirting.Height);
@@ -121,6 +123,28 @@ internal static class RoomSolids
         outline.Add(InXz(grid, extent, line[^1].X, Thick));
         outline.Add(InXz(grid, extent, line[0].X, Thick));
         return Cut(space, grid, "floor", extent, outline, isUnderfoot: true);
+    }
+
+    private static RoomThing Ceiling(
+        WallSpace space,
+        Grid grid,
+        Readings ceiling,
+        Length left,
+        Length right,
+        Length depth
+    )
+    {
+        var (low, high) = (ceiling.Least.Length, ceiling.Most.Length + Thick);
+        var extent = new Extent(new(left, -Before, low), new(right, depth, high));
+        if (ceiling.Least.Length == ceiling.Most.Length)
+            return Box(space, grid, "ceiling", extent);
+        var line = ceiling.Points.Select(p => (X: p.At, Z: p.Value.Length)).ToList();
+        line.Insert(0, (Length.Min(left, line[0].X) - Thick, line[0].Z));
+        line.Add((Length.Max(right, line[^1].X) + Thick, line[^1].Z));
+        var outline = line.ConvertAll(p => InXz(grid, extent, p.X, p.Z));
+        outline.Add(InXz(grid, extent, line[^1].X, low - Thick));
+        outline.Add(InXz(grid, extent, line[0].X, low - Thick));
+        return Cut(space, grid, "ceiling", extent, outline, isUnderfoot: false);
     }
 
     private static Vec2 InXz(Grid grid, Extent extent, Length x, Length z) =>

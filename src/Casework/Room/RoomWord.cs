@@ -74,6 +74,12 @@ internal static class RoomWord
             Default: "level"
         ),
         new(
+            "ceiling",
+            Readings,
+            "How high the ceiling hangs over the highest place of the floor, at several distances from the left wall: pairs of distance and height. Trim goes up to it.",
+            Default: "not measured"
+        ),
+        new(
             "depth",
             new LengthShape(LengthSign.AboveZero),
             "From the mouth, where the front stands, to the wall behind.",
@@ -84,7 +90,7 @@ internal static class RoomWord
     public static RecordShape Space { get; } =
         new(
             "space between walls",
-            "A space between two walls, as measured with tape, plumb line and level; `dryfit survey` writes a sheet to fill in. Straight lines are taken from each reading to the next. Formulas know its `narrowest`, `widest` and `depth`: `alcove.narrowest - 40`.",
+            "A space between two walls, as measured with tape, plumb line and level; `dryfit survey` writes a sheet to fill in. Straight lines are taken from each reading to the next. Formulas know its `narrowest`, `widest`, `depth` and `ceiling` at its lowest: `alcove.narrowest - 40`.",
             "room:\n  alcove:\n    widths: [[0, 1812], [900, 1806], [1800, 1801]]\n    left wall: [[0, 0], [1800, 4]]\n    floor: [[0, 0], [1812, 8]]\n    depth: 420\n",
             () =>
                 [
@@ -123,6 +129,12 @@ internal static class RoomWord
                 () => space.Widths.Least.As($"{space.Name} at its narrowest")
             );
             scope.Define($"{name}.widest", space.Place, () => space.Widths.Most.As($"{space.Name} at its widest"));
+            if (space.Ceiling is { } ceiling)
+                scope.Define(
+                    $"{name}.ceiling",
+                    space.Place,
+                    () => ceiling.Least.As($"{space.Name} ceiling at its lowest")
+                );
             if (space.Depth is { } depth)
                 scope.Define($"{name}.depth", space.Place, () => depth.As($"{space.Name} depth"));
         }
@@ -145,6 +157,7 @@ internal static class RoomWord
             widths,
             ReadingsOf(of("left wall"), "left wall", entry.Key),
             ReadingsOf(of("floor"), "floor", entry.Key),
+            ReadingsOf(of("ceiling"), "ceiling", entry.Key),
             of("depth").LengthOrNull("depth", $"{entry.Key} depth"),
             said.Map("skirting") is { } skirting
                 ? new(skirting.Length("height").Length, skirting.Length("thickness").Length)

@@ -30,15 +30,16 @@ internal sealed class Scribes(PieceBuilder piece, CarcasePlan plan, Box box, Scr
             );
         if (scribes.AtWalls is not null)
         {
-            AtWall(Direction.Left, scribes.AtWalls, _space.Left);
-            AtWall(Direction.Right, scribes.AtWalls, _space.Right);
+            AtWall(Direction.Left, scribes.AtWalls);
+            AtWall(Direction.Right, scribes.AtWalls);
         }
         if (scribes.AlongFloor is not null)
             AlongFloor(scribes.AlongFloor);
     }
 
-    private void AtWall(Direction side, Material material, Func<Length, Length> wall)
+    private void AtWall(Direction side, Material material)
     {
+        var wall = _space.Wall(side);
         var (bottom, top) = (box.BaseZ, box.BaseZ + box.FrontHeight.Length);
         var edge = plan.Envelope.Side(side);
         var heights = _space.Heights.Where(h => h > bottom && h < top).Prepend(bottom).Append(top).ToList();
@@ -65,25 +66,8 @@ internal sealed class Scribes(PieceBuilder piece, CarcasePlan plan, Box box, Scr
             width.As("scribe width"),
             new(side == Direction.Left ? edge - most : edge, holds.Reckoned.Min.Y, bottom)
         );
-        SawAlong(strip, side, wall);
+        SawnToRoom.AtWall(strip, _space, side);
         Screws.Between(piece, holds, strip, side.Opposite(), 4);
-    }
-
-    /// <summary>Takes off what would stand in the wall. The outline follows all readings, past both ends of the strip.</summary>
-    private void SawAlong(PartDraft strip, Direction side, Func<Length, Length> wall)
-    {
-        var beyond = strip.Extent.Side(side) + (Length.FromMillimetres(10) * side.Sign());
-        var line = _space.Heights.Select(h => new OutlineCorner(wall(h), h)).ToList();
-        if (line.Count < 2 || line.TrueForAll(c => c.A == strip.Extent.Side(side)))
-            return;
-        Swept.Cut(
-            strip,
-            CutKind.Scribe,
-            default,
-            Direction.Right,
-            Direction.Up,
-            [.. line, new(beyond, line[^1].B), new(beyond, line[0].B)]
-        );
     }
 
     /// <summary>A strip before the plinth or the toe board, from wall to wall and down to the floor.</summary>

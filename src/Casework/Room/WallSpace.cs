@@ -11,6 +11,7 @@ namespace Dryfit.Casework.Room;
 /// <param name="Widths">From wall to wall, by height.</param>
 /// <param name="LeftWall">How far the left wall leans in, by height; null where it is plumb.</param>
 /// <param name="Floor">How high the floor lies, by the way from the left wall; null where it is level.</param>
+/// <param name="Ceiling">How high the ceiling hangs, by the way from the left wall; null where nothing reaches up to it.</param>
 /// <param name="Depth">From the mouth to the wall behind; null where there is none.</param>
 /// <param name="Skirting">The boards at the foot of the walls; null for none.</param>
 internal sealed record WallSpace(
@@ -18,6 +19,7 @@ internal sealed record WallSpace(
     Readings Widths,
     Readings? LeftWall,
     Readings? Floor,
+    Readings? Ceiling,
     Figure? Depth,
     Skirting? Skirting,
     IReadOnlyList<WallFitting> Fittings,
@@ -30,6 +32,9 @@ internal sealed record WallSpace(
     public Length Left(Length height) => LeftWall?.At(height) ?? Length.Zero;
 
     public Length Right(Length height) => Left(height) + Widths.At(height);
+
+    /// <summary>Where a wall stands at a height.</summary>
+    public Func<Length, Length> Wall(Direction side) => side == Direction.Left ? Left : Right;
 
     /// <summary>The floor at a distance from the left wall: zero at its highest place, below zero elsewhere.</summary>
     public Length FloorAt(Length x) => Floor is null ? Length.Zero : Floor.At(x) - Floor.Most.Length;

@@ -1,6 +1,4 @@
 using Dryfit.Casework.Building;
-using Dryfit.Casework.Carcases;
-using Dryfit.Casework.Joinery;
 using Dryfit.Casework.Shaping;
 using Dryfit.Casework.Words;
 using Dryfit.Findings;
@@ -15,7 +13,31 @@ namespace Dryfit.Casework.Trim;
 /// </summary>
 internal sealed class TrimMaker(PieceBuilder piece, IReadOnlyList<(Body Body, GroupDraft Group)> bodies)
 {
-    public void Make(TrimPlan plan)
+    public void Make(IReadOnlyList<TrimPlan> plans)
+    {
+        var made = new Dictionary<string, PartDraft>(StringComparer.Ordinal);
+        // Those under a ceiling run through; what stands at the walls ends under them.
+        foreach (var plan in plans.OrderBy(plan => ToTheRoom(plan)?.Side == Direction.Up ? 0 : 1))
+        {
+            if (ToTheRoom(plan) is not var (at, side))
+                Between(plan);
+            else
+                made[plan.Name] = new WallTrim(piece, at.Body, at.Group).Make(plan, side, plans, made);
+        }
+    }
+
+    /// <summary>The carcase and the side of it on which a strip reaches out to the room; null where it lies on two carcases.</summary>
+    private ((Body Body, GroupDraft Group) At, Direction Side)? ToTheRoom(TrimPlan plan)
+    {
+        foreach (var (one, other) in (ReadOnlySpan<(string, string)>)[(plan.One, plan.Other), (plan.Other, plan.One)])
+        {
+            if (WallTrim.SideOf(other) is { } side && bodies.All(body => body.Body.Name != other))
+                return (Find(one, plan), side);
+        }
+        return null;
+    }
+
+    private void Between(TrimPlan plan)
     {
         var (one, other) = (Find(plan.One, plan), Find(plan.Other, plan));
         if (one.Body.Turn is not null || other.Body.Turn is not null)
@@ -34,12 +56,12 @@ internal sealed class TrimMaker(PieceBuilder piece, IReadOnlyList<(Body Body, Gr
                 $"The fronts of the {one.Body.Name} and the {other.Body.Name} do not lie in one plane: no strip lies on both.",
                 "carcases that line up at their fronts"
             );
-        var near = Edges(one.Group, one.Body.Envelope, towards, front);
-        var far = Edges(other.Group, other.Body.Envelope, towards.Opposite(), front);
+        var near = StripBed.Of(piece, one.Group, one.Body.Envelope, towards);
+        var far = StripBed.Of(piece, other.Group, other.Body.Envelope, towards.Opposite());
         var run = towards.Axis() == Axis.X ? Axis.Z : Axis.X;
-        var from = Length.Max(Least(near, run), Least(far, run));
-        var to = Length.Min(Most(near, run), Most(far, run));
-        if (near.Count == 0 || far.Count == 0 || to <= from)
+        var from = Length.Max(near.Course(run).From, far.Course(run).From);
+        var to = Length.Min(near.Course(run).To, far.Course(run).To);
+        if (near.Parts.Count == 0 || far.Parts.Count == 0 || to <= from)
             throw Refuse(
                 plan,
                 $"The {one.Body.Name} and the {other.Body.Name} have no edges side by side for a strip to lie on.",
@@ -68,14 +90,14 @@ internal sealed class TrimMaker(PieceBuilder piece, IReadOnlyList<(Body Body, Gr
             extent.Min.Moved(Direction.Front, plan.Material.Thickness.Length),
             plan.Place
         );
-        RefuseClash(plan, strip);
+        StripBed.RefuseClash(piece, strip, plan.Place);
         if (plan.Edge is { } edge)
         {
             ShapedEdge.Cut(strip, towards, Direction.Front, edge);
             ShapedEdge.Cut(strip, towards.Opposite(), Direction.Front, edge);
         }
-        Lay(strip, carrier);
-        piece.Add(new Cover(strip.Id, Ids(near), Ids(far), towards, plan.Lap.Length, plan.Place));
+        StripBed.Lay(piece, strip, carrier);
+        piece.Add(new Cover(strip.Id, near.Ids, far.Ids, towards, plan.Lap.Length, plan.Place));
     }
 
     private (Body Body, GroupDraft Group) Find(string name, TrimPlan plan)
@@ -97,62 +119,6 @@ internal sealed class TrimMaker(PieceBuilder piece, IReadOnlyList<(Body Body, Gr
             return Direction.Left;
         return other.Min.Z >= one.Max.Z ? Direction.Up : Direction.Down;
     }
-
-    /// <summary>The parts of a body at its front that end where the gap begins.</summary>
-    private List<PartDraft> Edges(GroupDraft group, Extent envelope, Direction side, Length front) =>
-        [
-            .. piece.Parts.Where(part =>
-                IsOf(part.Group, group)
-                && part.Group.Kind is not (GroupKind.Door or GroupKind.Drawer)
-                && part.Reckoned.Min.Y == front
-                && part.Reckoned.Side(side) == envelope.Side(side)
-            ),
-        ];
-
-    private static bool IsOf(GroupDraft? part, GroupDraft group) =>
-        part is not null && (part == group || IsOf(part.Parent, group));
-
-    private static Length Least(List<PartDraft> parts, Axis axis) =>
-        parts.Count == 0 ? Length.Zero : parts.Select(part => part.Reckoned.Min[axis]).Min();
-
-    private static Length Most(List<PartDraft> parts, Axis axis) =>
-        parts.Count == 0 ? Length.Zero : parts.Select(part => part.Reckoned.Max[axis]).Max();
-
-    private void RefuseClash(TrimPlan plan, PartDraft strip)
-    {
-        var clash = piece.Parts.FirstOrDefault(part =>
-            part != strip && Extent.Shared(strip.Reckoned, part.Reckoned) is not null
-        );
-        if (clash is not null)
-            throw Refuse(
-                plan,
-                $"The {plan.Name} would stand in the place of the {clash.Name}.",
-                "a narrower strip, or fronts that leave room for it"
-            );
-    }
-
-    /// <summary>Ties the strip to all that it lies on: screwed to what carries it, loose on the rest.</summary>
-    private void Lay(PartDraft strip, GroupDraft carrier)
-    {
-        foreach (var part in piece.Parts.Where(part => part != strip).ToList())
-        {
-            if (Resting.ShareFace(strip.Reckoned, part.Reckoned, Direction.Back))
-            {
-                if (IsOf(part.Group, carrier))
-                    Screws.Between(piece, part, strip, Direction.Back, 3);
-                else
-                    piece.Join(JointKind.Resting, part, strip, Direction.Back, glued: false);
-                continue;
-            }
-            foreach (var side in (Direction[])[Direction.Up, Direction.Down, Direction.Left, Direction.Right])
-            {
-                if (Resting.ShareFace(strip.Reckoned, part.Reckoned, side))
-                    piece.Join(JointKind.Resting, part, strip, side, glued: false);
-            }
-        }
-    }
-
-    private static IReadOnlyList<string> Ids(List<PartDraft> parts) => [.. parts.Select(part => part.Id)];
 
     private static CannotBuildException Refuse(TrimPlan plan, string message, string wanted) =>
         new(new InputError(message, plan.Place, wanted));

@@ -1,3 +1,4 @@
+using Dryfit.Casework.Trim;
 using Dryfit.Findings;
 using Dryfit.Recipe;
 
@@ -16,6 +17,7 @@ internal static class NameCheck
             ["space between walls"] = Keys(recipe, "room"),
             ["carcase"] = [.. Keys(recipe, "carcases"), .. Keys(recipe, "kept")],
         };
+        known["carcase or wall"] = [.. known["carcase"], .. WallTrim.Names];
         foreach (var (of, kinds) in HardwareWord.Named)
             known[of] = [.. kinds.SelectMany(kind => Keys(shop?["hardware"] as Mapping, kind.Section))];
         foreach (var (name, shape) in ShapeWalk.Values(recipe, RecipeWord.Shape))

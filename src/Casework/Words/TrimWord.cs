@@ -12,22 +12,27 @@ internal static class TrimWord
     public static RecordShape Word { get; } =
         new(
             "trim",
-            "A strip on the fronts of two carcases that hides the gap or the seam between them, side by side or one over the other, both looking straight to the front. It is fixed to one of them and lies loose on the other, so that they may move; that it covers both is checked.",
+            "A strip on the fronts of two carcases that hides the gap or the seam between them, side by side or one over the other, both looking straight to the front. It is fixed to one of them and lies loose on the other, so that they may move. Or a strip on the front of a carcase that stands between walls, out to the `left wall` or `right wall` or up to the `ceiling`: it is sawn to them as they were measured. That it hides its gap is checked.",
             "trim:\n  cover strip: { hides: [cupboard, old chest], width: 40, edge: round 3 }\n",
             () =>
                 [
                     new(
                         "hides",
-                        new ListShape(new NameShape("carcase"), 2, 2),
-                        "The two carcases whose gap it hides.",
+                        new ListShape(new NameShape("carcase or wall"), 2, 2),
+                        "The two carcases whose gap it hides; or a carcase, and what of the room its gap is to: left wall, right wall, ceiling.",
                         Required: true
                     ),
-                    new("fixed to", new NameShape("carcase"), "The one that carries it.", Default: "the first named"),
+                    new(
+                        "fixed to",
+                        new NameShape("carcase"),
+                        "The carcase that carries it.",
+                        Default: "the first named"
+                    ),
                     new(
                         "width",
                         new LengthShape(LengthSign.AboveZero),
-                        "Across the gap; it lies over the middle of it.",
-                        Default: "the gap and a lap on each side"
+                        "Across the gap; between two carcases it lies over the middle of it, at a wall its widest place reaches there.",
+                        Default: "the gap and a lap on each carcase"
                     ),
                     new(
                         "lap",
@@ -41,7 +46,12 @@ internal static class TrimWord
                         "What it is made of.",
                         Default: "the material called mouldings, or that called body"
                     ),
-                    new("edge", EdgeWord.Shape, "The shape run along both of its edges.", Default: "square"),
+                    new(
+                        "edge",
+                        EdgeWord.Shape,
+                        "The shape run along both of its edges; at a wall or ceiling along the one on the carcase.",
+                        Default: "square"
+                    ),
                 ]
         );
 
@@ -65,7 +75,7 @@ internal static class TrimWord
                 new InputError(
                     $"The {entry.Key} does not lie on the {carrier.Text}.",
                     carrier.Place,
-                    "one of the two carcases whose gap it hides"
+                    "a carcase whose gap it hides"
                 )
             );
         return new TrimPlan(

@@ -26,6 +26,15 @@ internal sealed class GapsCovered : ICheck
             "common practice"
         );
 
+    public static FindingKind OffTheWall { get; } =
+        new(
+            "trim-stands-off-the-wall",
+            Severity.Warn,
+            "Cover strip stands off the wall",
+            "A strip that is sawn to a wall or a ceiling hides the gap only where it lies against it.",
+            "common practice"
+        );
+
     /// <summary>How deep behind the strip the edges are looked for that it lies on.</summary>
     private static readonly Length Skin = Length.FromMillimetres(1);
 
@@ -35,9 +44,10 @@ internal sealed class GapsCovered : ICheck
 
     public string How =>
         "The edge of what lies behind a cover strip is followed along the strip on both sides of the gap; how far the strip "
-        + "reaches past it at the worst place is its lap there. Where nothing lies behind it the gap counts as open.";
+        + "reaches past it at the worst place is its lap there. Where nothing lies behind it the gap counts as open. A strip against "
+        + "a wall or a ceiling is followed along that, as the room was measured.";
 
-    public IReadOnlyList<FindingKind> Kinds { get; } = [Open, Little];
+    public IReadOnlyList<FindingKind> Kinds { get; } = [Open, Little, OffTheWall];
 
     public Outcome Run(InspectedPiece piece)
     {
@@ -46,7 +56,10 @@ internal sealed class GapsCovered : ICheck
         {
             if (Judge(piece, cover, cover.One, cover.Towards) is { } one)
                 findings.Add(one);
-            if (Judge(piece, cover, cover.Other, cover.Towards.Opposite()) is { } other)
+            var other = cover.Wall is null
+                ? Judge(piece, cover, cover.Other, cover.Towards.Opposite())
+                : StripAtWall.Judge(piece, cover, cover.Wall);
+            if (other is not null)
                 findings.Add(other);
         }
         return new(2 * piece.Piece.Covers.Count, findings);
@@ -59,7 +72,9 @@ internal sealed class GapsCovered : ICheck
         var strip = piece.Shape(cover.Strip);
         var run = towards.Axis() == Axis.X ? Axis.Z : Axis.X;
         var along = run.Measured();
-        var (from, to) = (strip.Box.Min.On(along), strip.Box.Max.On(along));
+        var (from, to) = cover.Course is { } course
+            ? (piece.ToUnits(course.From), piece.ToUnits(course.To))
+            : (strip.Box.Min.On(along), strip.Box.Max.On(along));
         var back = strip.Box.Max.Y;
         var edge = Outline.Facing(piece.ShapesOf(side), towards, run, (back, back + piece.ToUnits(Skin)));
         var reach = strip.Points.Where(p => p.Y >= back - 1).Max(p => p.Along(towards.Opposite()));

@@ -27,7 +27,7 @@ internal sealed class Outline
     /// <summary>The edge of the faces that look in <paramref name="direction"/>.</summary>
     /// <param name="slab">The layer of the third axis that counts, from and to; null for all of it.</param>
     public static Outline Facing(
-        IEnumerable<Shape> shapes,
+        IEnumerable<SeenSolid> shapes,
         Direction direction,
         Axis along,
         (double From, double To)? slab
@@ -35,7 +35,7 @@ internal sealed class Outline
 
     /// <summary>The edge of the faces that look against <paramref name="direction"/>: what one meets, going that way.</summary>
     public static Outline Against(
-        IEnumerable<Shape> shapes,
+        IEnumerable<SeenSolid> shapes,
         Direction direction,
         Axis along,
         (double From, double To)? slab
@@ -45,7 +45,7 @@ internal sealed class Outline
     public static Outline Straight(Direction direction, Axis along, OutlineLine line) => new(direction, along, [line]);
 
     private static Outline Draw(
-        IEnumerable<Shape> shapes,
+        IEnumerable<SeenSolid> shapes,
         Direction looking,
         Direction direction,
         Axis along,
@@ -58,7 +58,7 @@ internal sealed class Outline
         Span<Vec3> corners = stackalloc Vec3[8];
         foreach (var shape in shapes)
         {
-            foreach (var triangle in shape.Facing(looking, Shape.AsAnEdge))
+            foreach (var triangle in shape.Facing(looking, SeenSolid.AsAnEdge))
             {
                 var count = Clip(triangle, third, slab, corners);
                 for (var i = 0; i < count; i++)

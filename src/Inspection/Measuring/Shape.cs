@@ -4,12 +4,18 @@ using Dryfit.Solids;
 namespace Dryfit.Inspection;
 
 /// <summary>A part's solid with its points as one frame sees them, worked out once: grid units.</summary>
-internal sealed class Shape
+/// <param name="placed">The part's solid in the frame that looks at it.</param>
+internal sealed class Shape(Part part, Placed placed) : SeenSolid(placed)
 {
-    /// <param name="placed">The part's solid in the frame that looks at it.</param>
-    public Shape(Part part, Placed placed)
+    public Part Part { get; } = part;
+}
+
+/// <summary>A solid with its points as one frame sees them: grid units.</summary>
+internal class SeenSolid
+{
+    /// <param name="placed">The solid in the frame that looks at it.</param>
+    public SeenSolid(Placed placed)
     {
-        Part = part;
         Placed = placed;
         var solid = placed.Solid;
         var frame = placed.Frame;
@@ -19,8 +25,6 @@ internal sealed class Shape
         Points = points;
         Box = points.Length > 0 ? Boxes.Of(points) : new(frame.Origin, frame.Origin);
     }
-
-    public Part Part { get; }
 
     /// <summary>Its solid in the frame that looks at it.</summary>
     public Placed Placed { get; }

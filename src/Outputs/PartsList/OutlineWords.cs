@@ -25,6 +25,7 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
             CutKind.Turning => $"turned {Name(cut)}, {Run(cut)}",
             CutKind.CutOut => Hole(cut),
             CutKind.Arch when Arch(cut) is { } arch => arch,
+            CutKind.Scribe when Scribe(cut) is { } scribe => scribe,
             CutKind.SawnShape when cut.Called is { } shape => $"{shape}, {Run(cut)}",
             _ => Corners(cut),
         };
@@ -72,6 +73,59 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
         var start = Directions.Along(run, -1);
         return $"arch in the {Side(edge)}, {say(Length.Abs(to - from))} wide, rising {say(rise)}, "
             + $"{say(Length.Min(from, to))} from the {Side(start)}; {Run(cut)}";
+    }
+
+    /// <summary>An edge sawn to a wall: how much comes off at each place along it, from end to end of the board.</summary>
+    private string? Scribe(OutlineCut cut)
+    {
+        var (a, b) = CutOutlines.AxesOf(cut.Along);
+        foreach (var (into, run) in (ReadOnlySpan<(Axis, Axis)>)[(b, a), (a, b)])
+        {
+            foreach (var sign in (ReadOnlySpan<int>)[-1, 1])
+            {
+                // How far each corner lies in from that side; what is outside of it is below zero.
+                var corners = cut.Outline.Select(c => (A: Along(c, run), In: In(c, into, sign))).ToList();
+                var first = corners.FindIndex(c => c.In < Length.Zero && c.In == corners.Min(other => other.In));
+                if (first < 0)
+                    continue;
+                var after = Enumerable
+                    .Range(1, corners.Count - 1)
+                    .Select(n => corners[(first + n) % corners.Count])
+                    .ToList();
+                // The two corners outside lie side by side; what is left is the line of the wall.
+                var line =
+                    after[0].In == corners[first].In ? after[1..]
+                    : after[^1].In == corners[first].In ? after[..^1]
+                    : [];
+                if (line.Count < 2)
+                    continue;
+                if (line[0].A > line[^1].A)
+                    line.Reverse();
+                var (from, to) = (Length.Zero, _blank.Max[run]);
+                if (line[0].A > from || line[^1].A < to || line.Zip(line.Skip(1)).Any(p => p.First.A >= p.Second.A))
+                    continue;
+                var places = line.Select(c => c.A).Where(at => at > from && at < to).Prepend(from).Append(to);
+                var told = places.Select(at => $"{say(Length.Max(Off(line, at), Length.Zero))} at {say(at)}");
+                return $"{Name(cut)} on the {Side(Directions.Along(into, sign))}, {Run(cut)}: from the {Side(Directions.Along(run, -1))} take off {string.Join(", ", told)}";
+            }
+        }
+        return null;
+
+        Length Along(OutlineCorner corner, Axis axis) => axis == a ? corner.A : corner.B;
+
+        Length In(OutlineCorner corner, Axis axis, int sign) =>
+            sign < 0 ? Along(corner, axis) : _blank.Max[axis] - Along(corner, axis);
+    }
+
+    private static Length Off(IReadOnlyList<(Length A, Length In)> line, Length at)
+    {
+        for (var n = 1; n < line.Count; n++)
+        {
+            var (before, after) = (line[n - 1], line[n]);
+            if (at <= after.A)
+                return before.In + ((after.In - before.In) * ((at - before.A) / (after.A - before.A)));
+        }
+        return line[^1].In;
     }
 
     /// <summary>What is told of an arch is rounded to 1/640 mm: the step of all lengths in halves of 1/64 in and in 0.1 mm.</summary>

@@ -56,19 +56,25 @@ public static class SurveyHtml
                 ),
                 Row(
                     "D",
+                    "Ceiling over the highest place of the floor",
+                    "at a distance from the left wall, where the piece or a strip on it goes up to it",
+                    [.. ways.Select(w => $"at {w}"), "at right wall"]
+                ),
+                Row(
+                    "E",
                     "Depth to the wall behind",
                     "left, middle and right; write the smallest below",
                     ["left", "middle", "right"]
                 ),
-                Row("E", "Skirting", "height from the floor, thickness off the wall", ["height", "thickness"]),
+                Row("F", "Skirting", "height from the floor, thickness off the wall", ["height", "thickness"]),
                 Row(
-                    "F",
+                    "G",
                     "What is on the walls",
                     "sockets, pipes, radiators, vents: which wall, along, height, width, height of it, how far out",
                     ["wall", "along", "height", "width", "tall", "out"]
                 ),
                 Row(
-                    "G",
+                    "H",
                     "The way in",
                     "the narrowest door, the lowest ceiling on the way, the turn of the stairs",
                     ["door wide", "door high", "ceiling", "stairs"]
@@ -81,6 +87,7 @@ public static class SurveyHtml
                 $"    widths: [{Pairs(heights)}]",
                 $"    left wall: [{Pairs([heights[0], heights[2], heights[3]])}]",
                 $"    floor: [{Pairs([ways[0], ways[2]])}, [____, ____]]",
+                $"    ceiling: [{Pairs([ways[0], ways[2]])}, [____, ____]]",
                 "    depth: ____",
             },
         };
