@@ -8,7 +8,7 @@ namespace Dryfit.Casework.Building;
 /// A part while joints still cut it. It knows two sizes: as reckoned, by which its neighbours are cut, and as it
 /// really is, which differs where the maker cut it to a number of their own.
 /// </summary>
-internal sealed class PartDraft
+internal class PartDraft
 {
     private readonly List<PartCut> _cuts = [];
 
@@ -36,6 +36,12 @@ internal sealed class PartDraft
 
     public Figure? ShoulderLength { get; set; }
 
+    /// <summary>What of its reckoned place shows between its shoulders; null where it has none that matter to others.</summary>
+    public Extent? BetweenShoulders { get; set; }
+
+    /// <summary>Where others may meet it: between its shoulders.</summary>
+    public Extent Open => BetweenShoulders ?? Reckoned;
+
     public Figure? ShoulderWidth { get; set; }
 
     public Figure? FinishedLength { get; set; }
@@ -62,12 +68,18 @@ internal sealed class PartDraft
     public IReadOnlyList<PartCut> Cuts => _cuts;
 
     /// <summary>Takes a box of the piece away from this part; what lies outside the blank does no harm.</summary>
-    public void CutAway(CutKind kind, Extent inPiece, string? joint = null) =>
+    public virtual void CutAway(CutKind kind, Extent inPiece, string? joint = null) =>
         _cuts.Add(new SquareCut(NextId(kind), kind, joint, Place.ToBoard(inPiece)));
 
     /// <summary>Bores a hole from a point of the piece in one of its directions.</summary>
-    public void Bore(CutKind kind, Point at, Direction into, Length diameter, Length depth, string? joint = null) =>
-        _cuts.Add(new RoundCut(NextId(kind), kind, joint, Place.ToBoard(at), Place.ToBoard(into), diameter, depth));
+    public virtual void Bore(
+        CutKind kind,
+        Point at,
+        Direction into,
+        Length diameter,
+        Length depth,
+        string? joint = null
+    ) => _cuts.Add(new RoundCut(NextId(kind), kind, joint, Place.ToBoard(at), Place.ToBoard(into), diameter, depth));
 
     /// <summary>Bores a leaning hole: it goes along <paramref name="into"/>, turned by some degrees towards a direction.</summary>
     public void BoreLeaning(
@@ -112,6 +124,27 @@ internal sealed class PartDraft
                 IsFurther = isFurther,
             }
         );
+
+    /// <summary>The part that lies at a place of it: itself, unless it is put together from several.</summary>
+    public virtual PartDraft At(Point place) => this;
+
+    /// <summary>The part at one of its edges: itself, unless it is put together from several.</summary>
+    public virtual PartDraft Edge(Direction side) => this;
+
+    /// <summary>The parts of it that carry what meets it: itself, unless it is put together from several.</summary>
+    /// <param name="what">Where the other is.</param>
+    /// <param name="into">The way it meets this one.</param>
+    /// <param name="name">What the other is called.</param>
+    /// <exception cref="CannotBuildException">Nothing carries it there.</exception>
+    public virtual IReadOnlyList<PartDraft> Carrying(Extent what, Direction into, string name, SourcePlace place) =>
+        [this];
+
+    /// <summary>Whether it is wood all over a place, and no thin panel.</summary>
+    public virtual bool IsWood(Extent place) => true;
+
+    /// <summary>Refuses what would be let into or fixed to a thin panel.</summary>
+    /// <exception cref="CannotBuildException">It is not wood all over the place.</exception>
+    public virtual void RequireWood(Extent place, string what) { }
 
     private string NextId(CutKind kind) => $"{Slug.Of(Spoken.Of(kind))}-{_cuts.Count(c => c.Kind == kind) + 1}";
 }

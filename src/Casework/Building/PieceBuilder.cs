@@ -165,6 +165,9 @@ internal sealed class PieceBuilder
         bool glued = true
     )
     {
+        var carrying = receives.Carrying(enters.Reckoned, into, enters.Name, enters.Source);
+        if (carrying is not [var one] || one != receives)
+            return carrying.Select(part => Join(kind, part, enters, into, engagement, play, glued)).ToList()[0];
         var joint = new Joint(
             $"joint-{_joints.Count + 1}",
             kind,
@@ -185,7 +188,13 @@ internal sealed class PieceBuilder
 
     public Hardware Fit(string kind, Point at, int count, params IReadOnlyList<PartDraft> ties)
     {
-        var fitting = new Hardware($"fitting-{_hardware.Count + 1}", kind, [.. ties.Select(t => t.Id)], at, count);
+        var fitting = new Hardware(
+            $"fitting-{_hardware.Count + 1}",
+            kind,
+            [.. ties.Select(t => t.At(at).Id)],
+            at,
+            count
+        );
         _hardware.Add(fitting);
         return fitting;
     }

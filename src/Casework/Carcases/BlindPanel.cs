@@ -14,7 +14,7 @@ internal static class BlindPanel
 {
     public static PartDraft Make(PieceBuilder piece, CarcasePlan plan, BlindPlan blind, Box box)
     {
-        var side = plan.Body.Thickness;
+        var side = plan.SideThickness(blind.End);
         var width = (blind.Width - side).As("blind panel width");
         if (width.Length <= Length.Zero || width.Length >= box.InsideWidth.Length)
             throw new CannotBuildException(

@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Joinery;
+using Dryfit.Casework.Sides;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -13,6 +14,8 @@ namespace Dryfit.Casework.Carcases;
 internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
 {
     private readonly Figure _thickness = plan.Body.Thickness;
+    private readonly Figure _left = plan.SideThickness(Direction.Left);
+    private readonly Figure _right = plan.SideThickness(Direction.Right);
     private readonly Figure _dado = piece.Shop.Length(JointRules.DadoDepth, "dado depth");
 
     public Box Make()
@@ -27,16 +30,11 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
         var topZ = baseZ + sideLength.Length;
 
         var toe = plan.Stand as ToeSpacePlan;
-        var left = Side("left side", Direction.Left, envelope.Min.X, GoesToFloor(Direction.Left));
-        var right = Side(
-            "right side",
-            Direction.Right,
-            envelope.Max.X - _thickness.Length,
-            GoesToFloor(Direction.Right)
-        );
-
-        var insideWidth = (plan.Width - _thickness - _thickness).As("inside width");
         var raise = plan.Stand.Raise(plan.Face is not null);
+        var left = Side("left side", Direction.Left, envelope.Min.X, GoesToFloor(Direction.Left));
+        var right = Side("right side", Direction.Right, envelope.Max.X - _right.Length, GoesToFloor(Direction.Right));
+
+        var insideWidth = (plan.Width - _left - _right).As("inside width");
         var frontBaseZ = baseZ + (raise?.Length ?? Length.Zero);
         var frontHeight = Less(sideLength, raise).As("front height");
         // With a face frame the bottom lies flush with the upper edge of the bottom rail.
@@ -126,29 +124,48 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
                 _ => sideWidth.As("inside depth"),
             };
 
-        PartDraft Side(string name, Direction shows, Length x, bool toFloor) =>
-            Panels
-                .Make(
-                    piece,
-                    plan,
-                    name,
-                    Role.Side,
-                    plan.Body,
-                    Lie.Of(Direction.Up, shows),
-                    toFloor && baseLift is not null
-                        ? (sideLength + baseLift).As("side length to the floor")
-                        : sideLength,
-                    sideWidth,
-                    new(x, frontY, toFloor ? envelope.Min.Z : baseZ),
-                    toe is null ? null : [(Direction.Down, toe.Height)]
-                )
-                .Panel;
+        // How far a side goes down below the bottom.
+        Figure? UnderBottom(Figure? below)
+        {
+            var under = below ?? raise;
+            if (plan.Face is null)
+                return under;
+            var up = plan.Face.Rail - _thickness;
+            return under is null ? up : under + up;
+        }
+
+        PartDraft Side(string name, Direction shows, Length x, bool toFloor)
+        {
+            var below = toFloor ? baseLift : null;
+            var length = below is null ? sideLength : (sideLength + below).As("side length to the floor");
+            var at = new Point(x, frontY, toFloor ? envelope.Min.Z : baseZ);
+            if (plan.Sides is not { } sides || !sides.IsFramed(shows))
+                return Panels
+                    .Make(
+                        piece,
+                        plan,
+                        name,
+                        Role.Side,
+                        plan.Body,
+                        Lie.Of(Direction.Up, shows),
+                        length,
+                        sideWidth,
+                        at,
+                        toe is null ? null : [(Direction.Down, toe.Height)]
+                    )
+                    .Panel;
+            var outside = new Extent(
+                at,
+                at + new Point(plan.SideThickness(shows).Length, sideWidth.Length, length.Length)
+            );
+            return SideMaker.Make(piece, plan, sides, shows, outside, length, sideWidth, UnderBottom(below));
+        }
 
         PartDraft Flat(string name, Role role, Direction shows, Figure width, Length y, Length z, bool seen = true)
         {
             var lie = Lie.Of(Direction.Right, shows);
             var length = FlatLength(insideWidth).As($"{name} length");
-            var at = new Point(envelope.Min.X + _thickness.Length - LetIn, y, z);
+            var at = new Point(envelope.Min.X + _left.Length - LetIn, y, z);
             // An edge that nobody sees gets no edging.
             return seen
                 ? Panels.Make(piece, plan, name, role, plan.Body, lie, length, width, at, letIn: LetInto).Panel

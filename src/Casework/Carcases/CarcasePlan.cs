@@ -7,7 +7,9 @@ using Dryfit.Casework.Heads;
 using Dryfit.Casework.Room;
 using Dryfit.Casework.Shaping;
 using Dryfit.Casework.Shelving;
+using Dryfit.Casework.Sides;
 using Dryfit.Findings;
+using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
@@ -84,6 +86,13 @@ internal sealed record CarcasePlan
     public HeadPlan? Head { get; init; }
 
     public required ShelvesPlan? Shelves { get; init; }
+
+    /// <summary>Which of its sides are frames with panels, and how; null where both are boards.</summary>
+    public SidesPlan? Sides { get; init; }
+
+    /// <summary>The thickness of the side at an end.</summary>
+    public Figure SideThickness(Direction end) =>
+        Sides?.IsFramed(end) == true ? Sides.Frame.Material.Thickness : Body.Thickness;
 
     /// <summary>What is planted on its ends and its back; null for nothing.</summary>
     public FacingPlan? Facing { get; init; }

@@ -32,6 +32,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
     private Cell WholeInside()
     {
         var edge = piece.Shop.Length(GapRules.OverlayGap, "edge gap");
+        var (left, right) = (plan.SideThickness(Direction.Left), plan.SideThickness(Direction.Right));
         var reach = (plan.Body.Thickness - edge).As("overlay");
         // Under a top the fronts keep the gap of a stack from it.
         var above =
@@ -49,8 +50,8 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             Right = box.Right,
             Below = box.Bottom,
             Above = box.Closing[0],
-            ReachLeft = reach,
-            ReachRight = reach,
+            ReachLeft = (left - edge).As("overlay"),
+            ReachRight = (right - edge).As("overlay"),
             ReachBelow = reach,
             ReachAbove = above,
             InsideLeft = box.Left,
@@ -64,7 +65,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             Shelves = plan.Shelves,
         };
         return plan.Blind is { } blind && _blind is { } panel
-            ? BlindPanel.Beside(whole, blind, panel, plan.Body.Thickness)
+            ? BlindPanel.Beside(whole, blind, panel, plan.SideThickness(blind.End))
             : whole;
     }
 
@@ -99,8 +100,8 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             X = left.Reckoned.Max.X,
             Z = bottom.Reckoned.Max.Z,
             InsetLeft = plan.Blind is { End: Direction.Left } blind
-                ? blind.Width - plan.Body.Thickness
-                : face.Stile - plan.Body.Thickness,
+                ? blind.Width - plan.SideThickness(Direction.Left)
+                : face.Stile - plan.SideThickness(Direction.Left),
             Left = left,
             Right = right,
             Below = bottom,
@@ -373,7 +374,12 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             piece.Unique($"{plan.Group.Id}/{Slug.Of(name)}"),
             full,
             clear,
-            new OpeningBounds([cell.Left.Id], [cell.Right.Id], Ids(cell.Below), Ids(cell.Above)),
+            new OpeningBounds(
+                [cell.Left.Edge(Direction.Front).Id],
+                [cell.Right.Edge(Direction.Front).Id],
+                Ids(cell.Below),
+                Ids(cell.Above)
+            ),
             found?.Sides,
             region.Place
         )

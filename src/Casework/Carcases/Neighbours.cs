@@ -59,8 +59,10 @@ internal static class Neighbours
         void AgainstDiagonalEnd(GroupDraft corner, Body body, GroupDraft group)
         {
             var towards = body.Spot.Towards!.Value;
-            var end = PartsOf(corner).FirstOrDefault(p => p.Role == Role.Side && p.Place.Lie.Shows == Direction.Front);
-            var side = PartsOf(group).FirstOrDefault(p => p.Role == Role.Side && p.Place.Lie.Shows == towards);
+            var end = PartsOf(corner)
+                .FirstOrDefault(p => p.Role is Role.Side or Role.SideStile && p.Place.Lie.Shows == Direction.Front);
+            var side = PartsOf(group)
+                .FirstOrDefault(p => p.Role is Role.Side or Role.SideStile && p.Place.Lie.Shows == towards);
             if (end is not null && side is not null)
                 Screws.Between(piece, end, side, towards, 4);
         }
@@ -92,7 +94,8 @@ internal static class Neighbours
         }
     }
 
-    private static bool IsAnEnd(PartDraft part) => part.Role is Role.Side or Role.Filler;
+    private static bool IsAnEnd(PartDraft part) =>
+        part.Role is Role.Side or Role.SideStile or Role.SideRail or Role.Filler;
 
     private static bool IsBoltedTo(Body body, Body other) => body.IsBolted && body.Spot.Neighbour == other.Name;
 }

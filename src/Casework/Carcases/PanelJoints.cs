@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Joinery;
+using Dryfit.Casework.Sides;
 using Dryfit.Measure;
 
 namespace Dryfit.Casework.Carcases;
@@ -19,7 +20,9 @@ internal static class PanelJoints
         Axis spread
     )
     {
-        var (from, to) = Meeting.Shared(upright.Reckoned, panel.Reckoned, spread);
+        if (upright is FramedSide side)
+            return SideJoints.Tie(piece, joint, side, panel, KindOf(upright, panel, into), into, spread);
+        var (from, to) = Meeting.Shared(upright, panel, spread);
         var count = CountFor(to - from);
         switch (joint)
         {

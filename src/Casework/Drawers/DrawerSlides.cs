@@ -1,6 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Joinery;
+using Dryfit.Casework.Sides;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 
@@ -13,6 +14,9 @@ namespace Dryfit.Casework.Drawers;
 internal static class DrawerSlides
 {
     private const int PackerScrews = 3;
+
+    /// <summary>The least that lies against the upright: common practice.</summary>
+    private static readonly Length SlideHeight = Length.FromMillimetres(10);
 
     /// <summary>Fits both slides; returns the parts they are fixed to.</summary>
     public static (PartDraft Left, PartDraft Right) Fit(
@@ -45,7 +49,17 @@ internal static class DrawerSlides
             if (sizes.Run.IsUnder)
                 at = at.With(Axis.Z, wall.Extent.Min.Z);
             var fitting = piece.NextFittingId;
-            piece.Fit(sizes.Run.Slide, size, at, 1, wall, run);
+            var slide = wall
+                .Extent.With(Direction.Back, wall.Extent.Min.Y + sizes.Slide.Length)
+                .With(Direction.Down, at.Z)
+                .With(Direction.Up, at.Z + SlideHeight);
+            piece.Fit(
+                sizes.Run.Slide,
+                size,
+                at,
+                1,
+                [wall, .. run.Carrying(slide, side, $"slide of the {site.Carcase.Full(name)}", plan.Place)]
+            );
             if (sizes.Run.IsUnder)
                 LetPast(sizes, box, side, fitting);
         }
@@ -73,7 +87,7 @@ internal static class DrawerSlides
             // Beside a box on runners it only guides, and stands clear of them.
             if (plan.Running == DrawerRunning.Runners && width.Length > sizes.Height.Length * new Rational(3, 4))
                 width = (sizes.Height * new Rational(3, 4)).As("packer width");
-            var length = Figure.Min(sizes.Slide, site.InsideDepth.As("inside depth")).As("packer length");
+            var length = LengthOf(site, upright, sizes.Slide);
             var thickness = Figure
                 .Given(
                     "from the upright to the edge of the opening",
@@ -104,6 +118,13 @@ internal static class DrawerSlides
                 piece.Join(JointKind.Butt, frame, packer, Direction.Front, glued: false);
             return packer;
         }
+    }
+
+    /// <summary>As long as the slide; on a frame with panels from its front stile to its rear one.</summary>
+    public static Figure LengthOf(FrontSite site, PartDraft upright, Figure slide)
+    {
+        var depth = site.InsideDepth.As("inside depth");
+        return (upright is FramedSide ? depth : Figure.Min(slide, depth)).As("packer length");
     }
 
     /// <summary>

@@ -127,7 +127,7 @@ internal static class DrawerWord
             plan.Running == DrawerRunning.Runners ? Length.Zero : run.Below.Length,
             run.Behind.Length,
             plan.Running == DrawerRunning.Slides ? sizes.Slide.Length : Length.Zero,
-            (runs.Left.Id, runs.Right.Id)
+            (runs.Left.Edge(Direction.Front).Id, runs.Right.Edge(Direction.Front).Id)
         );
     }
 }

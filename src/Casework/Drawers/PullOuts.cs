@@ -1,6 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Joinery;
+using Dryfit.Casework.Sides;
 using Dryfit.Measure;
 using Dryfit.Parameters;
 
@@ -113,13 +114,23 @@ internal sealed class PullOuts(PieceBuilder piece, FrontSite site, PullOutsPlan 
         var width = piece.Shop.Length(DrawerRules.PackerWidth, "packer width");
         if (width.Length > sizes.Height.Length)
             width = Figure.Min(width, sizes.Height).As("packer width");
+        // On a frame with panels it reaches from the front stile to the rear one.
+        var length = (
+            upright is FramedSide
+                ? Figure.Given(
+                    "from the front of the tray to the back",
+                    site.InsideBackY - sizes.FrontY,
+                    new TradeOrigin("between parts that stand already")
+                )
+                : sizes.Slide
+        ).As("packer length");
         var packer = piece.Board(
             site.Carcase,
             $"{name} {Spoken.Of(side)} packer",
             Role.Packer,
             drawer.Box,
             Lie.Of(Direction.Back, side.Opposite()),
-            sizes.Slide.As("packer length"),
+            length,
             width,
             new(
                 side == Direction.Left ? wall : wall - thickness.Length,

@@ -75,15 +75,29 @@ internal static class FacedWord
                     )
                 );
         }
+        var material = fields.Text("material") is { } name
+            ? piece.Materials.Get(name, fields.PlaceOf("material"))
+            : fronts;
+        var stile =
+            fields.LengthOrNull("stiles", "facing stile") ?? piece.Shop.Length(DoorRules.DoorStile, "facing stile");
+        var rail = fields.LengthOrNull("rails", "facing rail") ?? piece.Shop.Length(DoorRules.DoorRail, "facing rail");
+        var muntins = fields.Count("muntins");
         return new(
             left,
             right,
             back,
-            fields.Text("material") is { } name ? piece.Materials.Get(name, fields.PlaceOf("material")) : fronts,
-            PanelOf(fields, piece, fronts),
-            fields.LengthOrNull("stiles", "facing stile") ?? piece.Shop.Length(DoorRules.DoorStile, "facing stile"),
-            fields.LengthOrNull("rails", "facing rail") ?? piece.Shop.Length(DoorRules.DoorRail, "facing rail"),
-            fields.Count("muntins"),
+            material,
+            new()
+            {
+                Called = "facing",
+                Material = material,
+                Panel = PanelOf(fields, piece, fronts, fields.Place),
+                Stile = stile,
+                TopRail = rail,
+                BottomRail = rail,
+                Muntins = muntins == 0 ? null : new(muntins, stile),
+                Place = fields.Place,
+            },
             fields.Place
         );
 
@@ -96,14 +110,15 @@ internal static class FacedWord
             };
     }
 
-    private static Material PanelOf(Fields fields, PieceBuilder piece, Material fronts)
+    /// <summary>What panels are made of where nothing is said.</summary>
+    public static Material PanelOf(Fields? fields, PieceBuilder piece, Material fronts, SourcePlace place)
     {
-        if (fields.Text("panel") is { } name)
+        if (fields?.Text("panel") is { } name)
             return piece.Materials.Get(name, fields.PlaceOf("panel"));
         foreach (var usual in (ReadOnlySpan<string>)["panels", "backs"])
         {
             if (piece.Materials.Has(usual))
-                return piece.Materials.Get(usual, fields.Place);
+                return piece.Materials.Get(usual, place);
         }
         return fronts;
     }

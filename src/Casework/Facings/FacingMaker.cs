@@ -60,7 +60,9 @@ internal sealed class FacingMaker(PieceBuilder piece, CarcasePlan plan, FacingPl
         if (facing.Back is { } back)
         {
             // A planted back lies between; else the facing meets the rear edges of the sides.
-            var (first, last) = plan.Back is { Set: BackSet.Planted } ? (box.Back!, box.Back!) : (box.Right, box.Left);
+            var (first, last) = plan.Back is { Set: BackSet.Planted }
+                ? (box.Back!, box.Back!)
+                : (box.Right.Edge(Direction.Back), box.Left.Edge(Direction.Back));
             Face("back facing", back, new(outside.Max.X, outside.Max.Y, foot), 180, plan.Width, height, first, last);
         }
     }
@@ -83,7 +85,19 @@ internal sealed class FacingMaker(PieceBuilder piece, CarcasePlan plan, FacingPl
         var group = piece.Group(name, GroupKind.Facing, plan.Group, facing.Place, turn);
         if (kind == FacingKind.Framed)
         {
-            var frame = new FacingFrame(piece, facing, group).Make(at, width, height);
+            var stance = new FrameStance(
+                group,
+                Direction.Right,
+                Direction.Front,
+                "",
+                "left stile",
+                "right stile",
+                Role.FacingStile,
+                Role.FacingRail,
+                Role.FacingPanel
+            );
+            var place = new Extent(at, at + new Point(width.Length, _thickness.Length, height.Length));
+            var frame = new PanelFrameMaker(piece, facing.Frame, stance, place).Make(width, height);
             Screws.Between(piece, first, frame.Left, Direction.Back, 3);
             Screws.Between(piece, last, frame.Right, Direction.Back, 3);
             return;

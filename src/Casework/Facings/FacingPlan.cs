@@ -1,5 +1,4 @@
 using Dryfit.Findings;
-using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Facings;
 
@@ -11,16 +10,12 @@ internal enum FacingKind
 }
 
 /// <summary>What is planted on the ends and the back of a carcase that is seen from there; null where it is not faced.</summary>
-/// <param name="Panel">The panels of framed ones.</param>
-/// <param name="Muntins">Uprights between the panels of each framed one.</param>
+/// <param name="Frame">What framed ones are like.</param>
 internal sealed record FacingPlan(
     FacingKind? Left,
     FacingKind? Right,
     FacingKind? Back,
     Material Material,
-    Material Panel,
-    Figure Stile,
-    Figure Rail,
-    int Muntins,
+    PanelFramePlan Frame,
     SourcePlace Place
 );

@@ -23,8 +23,15 @@ internal static class FrameMaker
         var insideWidth = (leaf.Width - leaf.LeftStile - leaf.RightStile).As("inside width");
         var insideHeight = (leaf.Height - plan.TopRail - plan.BottomRail).As("inside height");
         Refuse(leaf, groove, insideWidth, insideHeight);
-        var reach = plan.Tenoned ? TenonOf(piece, Narrower(leaf), groove) : depth;
-        var heights = RowHeights.Of(leaf, insideHeight);
+        var reach = plan.Tenoned ? GroovedTenon.LengthOf(piece, Narrower(leaf), groove) : depth;
+        var heights = RowHeights.Of(
+            leaf.Group.Name,
+            leaf.Height,
+            plan.TopRail,
+            plan.BottomRail,
+            plan.Division.Rails,
+            insideHeight
+        );
         var middle = plan.Division.Rails;
 
         var arch = plan.Arch;
@@ -169,19 +176,6 @@ internal static class FrameMaker
 
     private static Figure Narrower(Leaf leaf) =>
         leaf.LeftStile.Length <= leaf.RightStile.Length ? leaf.LeftStile : leaf.RightStile;
-
-    /// <summary>Two thirds of the stile, but no more than five times the tenon's thickness, which is that of the groove.</summary>
-    private static Figure TenonOf(PieceBuilder piece, Figure stile, FrameGroove groove)
-    {
-        var step = piece.Scope.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 16) : Length.FromMillimetres(1);
-        var length = Figure
-            .Min(
-                (stile * new Rational(2, 3)).As("two thirds of the stile"),
-                (groove.Width * 5).As("five times its thickness")
-            )
-            .FloorTo(step);
-        return Figure.Max(length, groove.Depth).As("tenon length");
-    }
 
     private static void Refuse(Leaf leaf, FrameGroove groove, Figure insideWidth, Figure insideHeight)
     {

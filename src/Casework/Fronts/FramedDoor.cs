@@ -46,7 +46,15 @@ internal static class FramedDoor
         var shoulders = Shoulders(frame);
         var length = (field.Height + depth + depth - along - along).As("panel length");
         var width = (field.Width + depth + depth - across - across).As("panel width");
-        leaf.Plan.Raised?.Refuse(leaf, length.Length, width.Length, depth.Length, shoulders.Front);
+        leaf.Plan.Raised?.Refuse(
+            leaf.Group.Name,
+            material,
+            leaf.Source,
+            length.Length,
+            width.Length,
+            depth.Length,
+            shoulders.Front
+        );
         var name = field.NameOf("panel");
         var own = piece.SizesAsCut(leaf.Group, name, Role.DoorPanel, length, width, material.Thickness);
         var y = frame.FaceY + frame.Groove.Lip.Length - shoulders.Front;

@@ -130,7 +130,8 @@ internal sealed class SurroundMaker(PieceBuilder piece, GroupDraft owner, Extent
     private void Plant(PartDraft board, IReadOnlyList<PartDraft> others)
     {
         var inward = board.Place.Lie.Shows.Opposite();
-        foreach (var other in others)
+        // Panels of a framed side stay free.
+        foreach (var other in others.Where(other => other.Role != Role.SidePanel))
         {
             if (Resting.ShareFace(board.Reckoned, other.Reckoned, inward))
             {

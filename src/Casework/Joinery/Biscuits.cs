@@ -29,7 +29,7 @@ internal static class Biscuits
         var (length, depth) = (shop.Length(JointRules.SlotLength).Length, shop.Length(JointRules.SlotDepth).Length);
         var width = shop.Length(JointRules.SlotWidth).Length;
         var thick = (Axis)(3 - (int)into.Axis() - (int)spread);
-        var (from, to) = Meeting.Shared(receives.Reckoned, enters.Reckoned, spread);
+        var (from, to) = Meeting.Shared(receives, enters, spread);
         count = Math.Min(count, (int)((to - from) / (length + Behind)).Floor());
         if (
             count < 1

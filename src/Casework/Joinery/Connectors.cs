@@ -27,7 +27,7 @@ internal static class Connectors
         var (cam, depth) = (fitting.Length(ConnectorRules.Cam).Length, fitting.Length(ConnectorRules.CamDepth).Length);
         var (reach, bolt) = (fitting.Length(ConnectorRules.CamIn).Length, fitting.Length(ConnectorRules.Bolt).Length);
         var seat = fitting.Length(ConnectorRules.SeatDepth).Length;
-        var (from, to) = Meeting.Shared(receives.Reckoned, enters.Reckoned, spread);
+        var (from, to) = Meeting.Shared(receives, enters, spread);
         if (
             depth >= enters.Reckoned.Size(camFace.Axis())
             || bolt >= enters.Reckoned.Size(camFace.Axis())

@@ -53,7 +53,7 @@ internal static class Dowels
             );
         var joint = piece.NextJointId;
         var face = Meeting.Centre(enters.Reckoned, into);
-        var (from, to) = Meeting.Shared(meets.Reckoned, enters.Reckoned, spread);
+        var (from, to) = Meeting.Shared(meets, enters, spread);
         var step = (to - from) / (count * 2);
         for (var n = 0; n < count; n++)
         {
@@ -91,7 +91,8 @@ internal static class Dowels
             part.Bore(CutKind.Bore, start, into, diameter, left, joint);
     }
 
-    private static Extent HoleBox(Point mouth, Direction into, Length diameter, Length depth)
+    /// <summary>The box round a hole.</summary>
+    public static Extent HoleBox(Point mouth, Direction into, Length diameter, Length depth)
     {
         var box = new Extent(mouth, mouth).Grown(into, depth);
         foreach (var side in Enum.GetValues<Direction>())

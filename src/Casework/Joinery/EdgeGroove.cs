@@ -12,21 +12,23 @@ internal static class EdgeGroove
     /// <param name="fromFace">From the front face of the member to the cut.</param>
     /// <param name="width">How wide; null: through to the back, a rabbet.</param>
     /// <param name="along">The stretch along the member; null: from end to end.</param>
+    /// <param name="shows">Where its front face looks.</param>
     public static void Cut(
         PartDraft member,
         Direction edge,
         Length depth,
         Length fromFace,
         Length? width,
-        (Axis Axis, Length From, Length To)? along = null
+        (Axis Axis, Length From, Length To)? along = null,
+        Direction shows = Direction.Front
     )
     {
-        var face = member.Extent.Side(Direction.Front);
+        var start = member.Extent.Side(shows) - (fromFace * shows.Sign());
         var room = member
             .Extent.With(edge.Opposite(), member.Extent.Side(edge) - (depth * edge.Sign()))
-            .With(Direction.Front, face + fromFace);
+            .With(shows, start);
         if (width is { } wide)
-            room = room.With(Direction.Back, face + fromFace + wide);
+            room = room.With(shows.Opposite(), start - (wide * shows.Sign()));
         if (along is { } stretch)
             room = new Extent(room.Min.With(stretch.Axis, stretch.From), room.Max.With(stretch.Axis, stretch.To));
         if (Length.Min(room.Depth, Length.Min(room.Width, room.Height)) <= Length.Zero)

@@ -21,7 +21,7 @@ internal static class LooseTongue
         var room = shop.Length(JointRules.TongueRoom).Length;
         var stop = shop.Length(JointRules.TongueStop, "stop before each end");
         var thick = (Axis)(3 - (int)into.Axis() - (int)spread);
-        var (from, to) = Meeting.Shared(receives.Reckoned, enters.Reckoned, spread);
+        var (from, to) = Meeting.Shared(receives, enters, spread);
         var run = Figure.Given("width where they meet", to - from, new TradeOrigin("between parts that stand already"));
         var length = run - stop - stop;
         if (

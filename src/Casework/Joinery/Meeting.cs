@@ -1,3 +1,4 @@
+using Dryfit.Casework.Building;
 using Dryfit.Measure;
 
 namespace Dryfit.Casework.Joinery;
@@ -17,6 +18,10 @@ internal static class Meeting
     /// takes it, such as a partition under a stretcher, share this stretch and no more.
     /// </summary>
     /// <returns>The whole of the second where they lie nowhere beside each other.</returns>
+    public static (Length From, Length To) Shared(PartDraft receives, PartDraft enters, Axis along) =>
+        Shared(receives.Open, enters.Reckoned, along);
+
+    /// <summary>The same of two boxes.</summary>
     public static (Length From, Length To) Shared(Extent receives, Extent enters, Axis along)
     {
         var from = Length.Max(receives.Min[along], enters.Min[along]);

@@ -28,7 +28,7 @@ internal static class PluggedScrews
         var deep = Length.Min(piece.Shop.Length(JointRules.PlugDepth).Length, receives.Extent.Size(into.Axis()) / 2);
         var joint = piece.NextJointId;
         var face = Meeting.Centre(enters.Reckoned, into);
-        var (from, to) = Meeting.Shared(receives.Reckoned, enters.Reckoned, spread);
+        var (from, to) = Meeting.Shared(receives, enters, spread);
         var step = (to - from) / (count * 2);
         for (var n = 0; n < count; n++)
         {

@@ -16,7 +16,9 @@ internal static class Screws
     )
     {
         var shared = Meeting.Centre(enters.Reckoned, into);
-        piece.Fit("screw", shared, count, enters, receives);
+        var carrying = receives.Carrying(enters.Reckoned, into, enters.Name, enters.Source);
+        foreach (var part in carrying)
+            piece.Fit("screw", shared, Math.Max(1, count / carrying.Count), enters, part);
         return piece.Join(JointKind.Screwed, receives, enters, into, glued: glued);
     }
 }

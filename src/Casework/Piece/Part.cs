@@ -65,6 +65,11 @@ public enum Role
     FacingRail,
     FacingPanel,
 
+    /// <summary>A stile or a muntin of a side that is a frame with panels.</summary>
+    SideStile,
+    SideRail,
+    SidePanel,
+
     /// <summary>A panel that closes what stands behind another run.</summary>
     BlindPanel,
 

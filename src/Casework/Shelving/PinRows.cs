@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Joinery;
 using Dryfit.Measure;
 
 namespace Dryfit.Casework.Shelving;
@@ -30,12 +31,16 @@ internal static class PinRows
                 for (var n = 0; n < holes; n++)
                 {
                     var z = pinZ + (pitch * (n - (holes / 2)));
-                    var clear = z - diameter > bay.Inside.Min.Z && z + diameter < bay.Inside.Max.Z;
-                    if (n == holes / 2 || (clear && !RunsIntoAnother(upright, new(x, y, z), into, diameter)))
-                        BoreOnce(upright, new(x, y, z), into, diameter, DepthIn(upright, depth), fitting);
+                    var at = new Point(x, y, z);
+                    var clear =
+                        z - diameter > bay.Inside.Min.Z
+                        && z + diameter < bay.Inside.Max.Z
+                        && upright.IsWood(Dowels.HoleBox(at, into, diameter, depth));
+                    if (n == holes / 2 || (clear && !RunsIntoAnother(upright.At(at), at, into, diameter)))
+                        BoreOnce(upright, at, into, diameter, DepthIn(upright, depth), fitting);
                 }
             }
-            piece.Fit(pin, null, new(x, rows[0], pinZ), 2, shelf, upright);
+            piece.Fit(pin, null, new(x, rows[0], pinZ), 2, [shelf, .. Carriers(upright, x, rows, pinZ)]);
         }
     }
 
@@ -72,10 +77,15 @@ internal static class PinRows
         string fitting
     )
     {
-        var from = upright.Place.ToBoard(at);
-        if (!upright.Cuts.OfType<RoundCut>().Any(c => c.From == from && c.Kind == CutKind.ShelfPinHole))
+        var there = upright.At(at);
+        var from = there.Place.ToBoard(at);
+        if (!there.Cuts.OfType<RoundCut>().Any(c => c.From == from && c.Kind == CutKind.ShelfPinHole))
             upright.Bore(CutKind.ShelfPinHole, at, into, diameter, depth, fitting);
     }
+
+    /// <summary>The parts of an upright that hold what stands in its rows at a height.</summary>
+    public static IEnumerable<PartDraft> Carriers(PartDraft upright, Length x, IReadOnlyList<Length> rows, Length z) =>
+        rows.Select(y => upright.At(new(x, y, z))).Distinct();
 
     /// <summary>Where the front and the rear row stand.</summary>
     public static IReadOnlyList<Length> Rows(PieceBuilder piece, Cell bay)

@@ -25,7 +25,8 @@ internal static class ShelfStrips
                     .With(into.Opposite(), face)
                     .With(Direction.Front, y - (width / 2))
                     .With(Direction.Back, y + (width / 2));
-                if (on == ShelfSupport.Strips && !HasGroove(upright, strip))
+                upright.RequireWood(strip, "shelf strip");
+                if (on == ShelfSupport.Strips && !HasGroove(upright.At(new(face, y, space.Inside.Min.Z)), strip))
                     upright.CutAway(CutKind.Groove, strip, piece.NextFittingId);
                 piece.Fit("shelf strip", new(face, y, space.Inside.Min.Z), 1, upright);
             }
@@ -35,9 +36,17 @@ internal static class ShelfStrips
     /// <summary>Counts the clips that carry one shelf.</summary>
     public static void Carry(PieceBuilder piece, Cell space, PartDraft shelf, Length undersideZ)
     {
-        var front = PinRows.Rows(piece, space)[0];
+        var rows = PinRows.Rows(piece, space);
         foreach (var (upright, into) in PinRows.Uprights(space))
-            piece.Fit("shelf clip", new(space.Inside.Side(into), front, undersideZ), 2, shelf, upright);
+        {
+            var x = space.Inside.Side(into);
+            piece.Fit(
+                "shelf clip",
+                new(x, rows[0], undersideZ),
+                2,
+                [shelf, .. PinRows.Carriers(upright, x, rows, undersideZ)]
+            );
+        }
     }
 
     private static bool HasGroove(PartDraft upright, Extent strip) =>

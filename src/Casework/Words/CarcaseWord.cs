@@ -6,6 +6,7 @@ using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Own;
 using Dryfit.Casework.Room;
 using Dryfit.Casework.Shelving;
+using Dryfit.Casework.Sides;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
@@ -59,6 +60,12 @@ internal static class CarcaseWord
                         FacedWord.Word,
                         "What is planted on ends and back that are seen.",
                         Default: "nothing: the sides themselves are seen"
+                    ),
+                    new(
+                        "sides",
+                        SidesWord.Shape,
+                        "Sides that are frames with panels: `framed` for both by the shop's habits.",
+                        Default: "boards of the carcase's material"
                     ),
                     new(
                         "diagonal",
@@ -226,6 +233,7 @@ internal static class CarcaseWord
             Blind = BlindWord.Read(fields, piece, material),
             Scribes = ScribesWord.Read(fields, piece, body, fronts),
             Facing = FacedWord.Read(fields, piece, fronts),
+            Sides = SidesWord.Read(fields, piece, fronts),
             Filler = FillerWord.Read(fields, piece, body, fronts),
         };
         return plan with { Diagonal = DiagonalWord.Read(fields, piece, plan), Canted = CantedWord.Read(fields, plan) };

@@ -19,7 +19,8 @@ internal sealed record Division(MiddleRails? Rails, Muntins? Muntins, GlazingBar
         return new(ReadRails(piece, said), ReadMuntins(piece, said), ReadBars(piece, said));
     }
 
-    private static MiddleRails? ReadRails(PieceBuilder piece, Fields said)
+    /// <summary>Reads the rails between the top and the bottom one.</summary>
+    public static MiddleRails? ReadRails(PieceBuilder piece, Fields said)
     {
         if (!said.Has("middle rails"))
             return null;
@@ -50,8 +51,11 @@ internal sealed record Division(MiddleRails? Rails, Muntins? Muntins, GlazingBar
             );
     }
 
-    private static Muntins? ReadMuntins(PieceBuilder piece, Fields said)
+    /// <summary>Reads the uprights between the panels.</summary>
+    public static Muntins? ReadMuntins(PieceBuilder piece, Fields said)
     {
+        if (!said.Has("muntins"))
+            return null;
         var keys = said.Map("muntins");
         var count = keys is null ? said.Count("muntins") : keys.Count("count");
         return count == 0

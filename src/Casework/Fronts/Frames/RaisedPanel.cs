@@ -30,7 +30,15 @@ internal sealed record RaisedPanel(Figure Bevel, Figure Fillet)
     /// <summary>Cuts tongue and bevel along all four edges of a panel's front.</summary>
     /// <param name="tongue">Length of the tongue.</param>
     /// <param name="deep">From the field to the front of the tongue.</param>
-    public void Cut(PartDraft panel, Length tongue, Length deep)
+    /// <param name="right">Where its right edge is, as it is seen.</param>
+    /// <param name="shows">Where its front looks.</param>
+    public void Cut(
+        PartDraft panel,
+        Length tongue,
+        Length deep,
+        Direction right = Direction.Right,
+        Direction shows = Direction.Front
+    )
     {
         var inner = tongue + Bevel.Length;
         var outline = new List<OutlineCorner> { (Length.Zero, Length.Zero), (inner, Length.Zero) };
@@ -39,30 +47,40 @@ internal sealed record RaisedPanel(Figure Bevel, Figure Fillet)
         outline.Add((tongue, deep));
         outline.Add((Length.Zero, deep));
         var shape = new EdgeShape(CutKind.Bevel, "panel bevel", outline);
-        foreach (var edge in (ReadOnlySpan<Direction>)[Direction.Left, Direction.Right, Direction.Down, Direction.Up])
-            ShapedEdge.Cut(panel, edge, Direction.Front, shape);
+        foreach (var edge in (ReadOnlySpan<Direction>)[right.Opposite(), right, Direction.Down, Direction.Up])
+            ShapedEdge.Cut(panel, edge, shows, shape);
     }
 
     /// <summary>Refuses what leaves no field or no bevel.</summary>
-    public void Refuse(Leaf leaf, Length length, Length width, Length tongue, Length deep)
+    /// <param name="whose">What the frame is called.</param>
+    /// <param name="infill">What the panel is made of.</param>
+    public void Refuse(
+        string whose,
+        Material infill,
+        SourcePlace place,
+        Length length,
+        Length width,
+        Length tongue,
+        Length deep
+    )
     {
         var taken = (tongue + Bevel.Length) * 2;
         if (Length.Min(length, width) <= taken)
             throw NoRoom.Of(
-                $"The panel of the {leaf.Group.Name} is {NoRoom.Show(Length.Min(length, width))} wide: its bevels of {NoRoom.Show(Bevel.Length)} leave no field.",
-                leaf.Source,
+                $"The panel of the {whose} is {NoRoom.Show(Length.Min(length, width))} wide: its bevels of {NoRoom.Show(Bevel.Length)} leave no field.",
+                place,
                 "a narrower `bevel:`, or a larger panel"
             );
         if (deep <= Fillet.Length)
             throw NoRoom.Of(
-                $"The panel of the {leaf.Group.Name} stands {NoRoom.Show(Length.Max(deep, Length.Zero))} before its tongue: that is no more than its fillet, and leaves nothing to bevel.",
-                leaf.Source,
+                $"The panel of the {whose} stands {NoRoom.Show(Length.Max(deep, Length.Zero))} before its tongue: that is no more than its fillet, and leaves nothing to bevel.",
+                place,
                 "a `panel:` of a material thicker than the groove is wide, by more than the fillet"
             );
-        if (leaf.Plan.Infill is { Kind: MaterialKind.Sheet, HasGrain: true })
+        if (infill is { Kind: MaterialKind.Sheet, HasGrain: true })
             throw NoRoom.Of(
-                $"The panel of the {leaf.Group.Name} is {leaf.Plan.Infill.Stuff}: a bevel would lay its plies bare.",
-                leaf.Source,
+                $"The panel of the {whose} is {infill.Stuff}: a bevel would lay its plies bare.",
+                place,
                 "a `panel:` of solid timber, or of a sheet without plies"
             );
     }

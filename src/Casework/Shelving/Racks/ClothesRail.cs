@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Joinery;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -65,6 +66,11 @@ internal static class ClothesRail
             );
         var format = LengthFormat.For(piece.Scope.Unit);
         var at = new Point(inside.Min.X, inside.Min.Y + fromFront, inside.Max.Z - down.Length);
+        foreach (var (upright, into) in PinRows.Uprights(bay))
+            upright.RequireWood(
+                Dowels.HoleBox(at.With(Axis.X, inside.Side(into)), into, diameter.Length, radius),
+                "socket"
+            );
         piece.Fit(
             $"clothes rail {format.WriteWithUnit(diameter.Length)}, {format.WriteWithUnit(inside.Width)} long less the floors of its sockets",
             at,
