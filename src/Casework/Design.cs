@@ -1,6 +1,7 @@
 using Dryfit.Casework.Boards;
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Faces;
 using Dryfit.Casework.Own;
 using Dryfit.Casework.Room;
 using Dryfit.Casework.Trim;
@@ -190,6 +191,9 @@ public static class Design
         new WorktopMaker(piece, root, built).Make((recipe["worktops"] as Mapping)?.Entries ?? []);
         BoardMaker.Make(piece, root, built, boards);
         var trim = new TrimMaker(piece, built);
+        // Everything else is built from faces as they are by habit.
+        foreach (var (said, (body, group)) in bodies.All.Zip(built).Where(pair => !pair.First.IsKept))
+            ShowFacesWord.Set(piece, group, said.Fields, body.Envelope);
         trim.Make([.. ((recipe["trim"] as Mapping)?.Entries ?? []).Select(strip => TrimWord.Read(strip, piece))]);
     }
 

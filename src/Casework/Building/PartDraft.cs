@@ -10,7 +10,7 @@ namespace Dryfit.Casework.Building;
 /// </summary>
 internal class PartDraft
 {
-    private readonly List<PartCut> _cuts = [];
+    private List<PartCut> _cuts = [];
 
     public required string Id { get; init; }
 
@@ -48,7 +48,7 @@ internal class PartDraft
 
     public Figure? FinishedWidth { get; set; }
 
-    public required Placement Place { get; init; }
+    public required Placement Place { get; set; }
 
     /// <summary>Where the part would be by its reckoned sizes; joints cut its neighbours by this.</summary>
     public required Extent Reckoned { get; init; }
@@ -66,6 +66,15 @@ internal class PartDraft
     public required SourcePlace Source { get; init; }
 
     public IReadOnlyList<PartCut> Cuts => _cuts;
+
+    /// <summary>Tells the same board in the same place from other sides of it.</summary>
+    /// <param name="place">Where it lies, told anew.</param>
+    /// <param name="cut">Each cut, told anew.</param>
+    public void Relay(Placement place, Func<PartCut, PartCut> cut)
+    {
+        Place = place;
+        _cuts = _cuts.ConvertAll(old => cut(old));
+    }
 
     /// <summary>Takes a box of the piece away from this part; what lies outside the blank does no harm.</summary>
     public virtual void CutAway(CutKind kind, Extent inPiece, string? joint = null) =>

@@ -40,4 +40,8 @@ public sealed record Material(
     double DensityKgPerM3,
     string DensitySource,
     SourcePlace Source
-);
+)
+{
+    /// <summary>Whether only one of its faces is fit to be seen.</summary>
+    public bool HasOneGoodFace { get; init; }
+}

@@ -1,6 +1,7 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Corners;
+using Dryfit.Casework.Faces;
 using Dryfit.Casework.Facings;
 using Dryfit.Casework.Hanging;
 using Dryfit.Casework.Own;
@@ -120,6 +121,12 @@ internal static class CarcaseWord
                         new ChoiceShape("across", "down"),
                         "Slab doors and drawer fronts in one line are cut from one board one after the other, so that the grain runs on: across each row, or down each column. The cut list tells where in the board each lies.",
                         Default: "no"
+                    ),
+                    new(
+                        "show faces",
+                        ShowFacesWord.Shape,
+                        "Which faces of its panels get the good face of their stuff.",
+                        Default: "the outside of the sides, the upper face of what lies, the front of the back"
                     ),
                     new("shelves", ShelvesWord.Word, "Shelves behind every opening without a drawer."),
                     new(

@@ -49,6 +49,12 @@ internal static class MaterialWord
                         Default: "as the stuff has it"
                     ),
                     new(
+                        "good faces",
+                        new ChoiceShape("one", "two"),
+                        "How many of its faces are fit to be seen: with one, the cut list tells which way up each part is cut.",
+                        Default: "two"
+                    ),
+                    new(
                         "density",
                         new CountShape(1, 25_000),
                         "kg in a cubic metre, for stuff that is not known.",
@@ -200,7 +206,10 @@ internal static class MaterialWord
             density > 0 ? density : known!.DensityKgPerM3,
             density > 0 ? "the recipe" : known!.DensitySource,
             place
-        );
+        )
+        {
+            HasOneGoodFace = fields?.Text("good faces") == "one",
+        };
     }
 
     private static string Kind(MaterialKind kind) =>

@@ -105,6 +105,7 @@ internal static class CutListModel
             ["kind"] = Words.Of(group.Material.Kind),
             ["thickness"] = format.WriteWithUnit(group.Thickness),
             ["called"] = group.Material.Called is { } called ? format.WriteWithUnit(called) : "",
+            ["one_good_face"] = group.Material.HasOneGoodFace,
             ["rows"] = List(group.Rows.Select(row => RowOf(row, format, names, cuts))),
             ["quantity"] = group.Quantity,
             ["has_shoulders"] = group.Rows.Any(row =>
@@ -134,6 +135,7 @@ internal static class CutListModel
             ["finished_length"] = part.FinishedLength is { } fl ? format.Write(fl.Length) : "",
             ["finished_width"] = part.FinishedWidth is { } fw ? format.Write(fw.Length) : "",
             ["grain"] = part.Material.HasGrain ? "lengthwise" : "either way",
+            ["show_face"] = FaceWords.Of(row),
             ["cuts"] = List(cuts.Of(part).Select(cut => (object)cut)),
             ["as_cut"] = part.IsAsCut,
             ["mass"] = Amounts.Mass(row.MassKg, format.Unit),

@@ -24,6 +24,7 @@ internal sealed record MaterialGroup(
                     row.First.Material.Kind,
                     row.First.Material.Stuff,
                     row.First.Material.Called,
+                    row.First.Material.HasOneGoodFace,
                     row.First.Thickness.Length
                 )
             )

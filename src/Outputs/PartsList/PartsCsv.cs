@@ -57,6 +57,7 @@ public static class PartsCsv
                     : row.First.Material.HasGrain ? "along the length"
                     : "any way"
             ),
+            ("show face", row => CsvText.Words(FaceWords.Of(row))),
             ("cuts", row => CsvText.Words(string.Join(" | ", new CutWords(row.First, format).All()))),
             ("joints", row => CsvText.Words(string.Join(" | ", Distinct(row, joints.Summary)))),
             ("volume cm3", row => ExactNumbers.Decimal(row.VolumeCubicMm / 1000, 6)),
