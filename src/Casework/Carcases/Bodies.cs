@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Corners;
 using Dryfit.Casework.Words;
 using Dryfit.Findings;
 using Dryfit.Parameters;
@@ -127,6 +128,7 @@ internal sealed class Bodies
         return _settled[name] = new Body(name, width, height, depth, envelope, said.IsKept, turn, spot)
         {
             Space = fields.Text("between") ?? (spot.Neighbour is { } below ? _settled[below].Space : null),
+            Diagonal = said.IsKept ? null : DiagonalWord.Said(fields),
             IsBolted = fields.YesNo("bolted"),
         };
     }

@@ -22,7 +22,8 @@ internal sealed class DiagonalMaker(PieceBuilder piece, CarcasePlan plan, Diagon
         var face = plan.Face!;
         var lift = plan.Stand.Lift;
         var baseZ = plan.Envelope.Min.Z + (lift?.Length ?? Length.Zero);
-        var height = (lift is null ? plan.Height : plan.Height - lift).As("side length");
+        var height = Less(lift is null ? plan.Height : plan.Height - lift, plan.Top?.Material.Thickness)
+            .As("side length");
         var topZ = baseZ + height.Length;
         var back = plan.Back?.Material.Thickness;
         // Behind the frame: where the line stands on either wall.
@@ -39,6 +40,8 @@ internal sealed class DiagonalMaker(PieceBuilder piece, CarcasePlan plan, Diagon
         var box = new DiagonalBox(near, far, bottom, top, line, back, insideHeight);
         if (plan.Shelves is not null)
             new DiagonalShelves(piece, plan, _shape, box).Make(plan.Shelves, this);
+        if (plan.Top is { } board)
+            DiagonalTop.Make(piece, plan, diagonal, _shape, board, box, topZ);
         new DiagonalFront(piece, plan, diagonal, _shape, box).Make(height, baseZ, measured);
         if (plan.Stand is PlinthPlan plinth)
         {

@@ -10,12 +10,15 @@ namespace Dryfit.Casework.Corners;
 /// The plan of a diagonal corner carcase. Distances run from its near end (the one beside the run) towards the corner of
 /// the walls, and from its front; "the line" is its front, across the corner at 45 degrees.
 /// </summary>
-internal sealed class DiagonalShape(CarcasePlan plan, DiagonalPlan diagonal)
+internal sealed class DiagonalShape(Extent outside, Figure depth, PlanTurn? within, DiagonalPlan diagonal)
 {
-    private readonly Extent _outside = plan.Envelope;
+    private readonly Extent _outside = outside;
+
+    public DiagonalShape(CarcasePlan plan, DiagonalPlan diagonal)
+        : this(plan.Envelope, plan.Depth, plan.Group.Turn, diagonal) { }
 
     /// <summary>How much of each wall the line cuts off.</summary>
-    public Figure Cut { get; } = (plan.Depth - diagonal.Beside).As("corner cut off");
+    public Figure Cut { get; } = (depth - diagonal.Beside).As("corner cut off");
 
     /// <summary>The near end, as a direction of the carcase.</summary>
     public Direction Near => diagonal.WallAtRight ? Direction.Left : Direction.Right;
@@ -32,7 +35,7 @@ internal sealed class DiagonalShape(CarcasePlan plan, DiagonalPlan diagonal)
             : new(_outside.Max.X - Cut.Length, _outside.Min.Y, _outside.Min.Z);
 
     /// <summary>The turn of the front.</summary>
-    public PlanTurn Turn => new(Pivot, diagonal.WallAtRight ? -45 : 45, plan.Group.Turn);
+    public PlanTurn Turn => new(Pivot, diagonal.WallAtRight ? -45 : 45, within);
 
     /// <summary>The long side of a square's half: a length times the root of 2, rounded once where it has no exact value.</summary>
     public static Figure Across(Figure leg)

@@ -12,7 +12,7 @@ internal static class DiagonalWord
     public static RecordShape Word { get; } =
         new(
             "diagonal",
-            "A corner carcase whose front runs across the corner at 45 degrees: its size is measured along both walls, and its face frame is mitred to meet the fronts of the two runs.",
+            "A corner carcase whose front runs across the corner at 45 degrees: its size is measured along both walls, and its face frame is mitred to meet the fronts of the two runs. Its top follows the corner, and so does a worktop over it.",
             "diagonal: { corner: right, beside: 560 }",
             () =>
                 [
@@ -31,15 +31,20 @@ internal static class DiagonalWord
                 ]
         );
 
+    /// <summary>What is said of the corner; null where the carcase is square.</summary>
+    public static DiagonalPlan? Said(Fields carcase) =>
+        carcase.Map("diagonal") is { } fields
+            ? new(fields.Text("corner") != "left", fields.Length("beside", "depth beside the run"), fields.Place)
+            : null;
+
     public static DiagonalPlan? Read(Fields carcase, PieceBuilder piece, CarcasePlan plan)
     {
-        if (carcase.Map("diagonal") is not { } fields)
+        if (carcase.Map("diagonal") is not { } fields || Said(carcase) is not { } said)
             return null;
-        var beside = fields.Length("beside", "depth beside the run");
+        var beside = said.Beside;
         foreach (
             var key in (ReadOnlySpan<string>)
                 [
-                    "top",
                     "blind",
                     "filler",
                     "hangs on",
@@ -55,12 +60,6 @@ internal static class DiagonalWord
             if (carcase.Has(key) && carcase.Text(key) != "none")
                 throw Refused($"A diagonal corner carcase has no '{key}'.", carcase.PlaceOf(key), $"no {key}");
         }
-        if (plan.IsCovered)
-            throw Refused(
-                "A worktop over a run does not lie on a diagonal corner: it would end square before it.",
-                fields.Place,
-                "a worktop on each side, and a board of its own shape over the corner"
-            );
         if (plan.Face is null)
             throw Refused(
                 "A diagonal front hangs its door on a face frame, and there is none.",
@@ -88,7 +87,8 @@ internal static class DiagonalWord
                 fields.PlaceOf("beside"),
                 "a carcase deeper and wider than the runs beside it"
             );
-        return new(fields.Text("corner") != "left", beside, fields.Place);
+        DiagonalTop.Refuse(plan.Top, fields.Place);
+        return said;
     }
 
     private static CannotBuildException Refused(string message, SourcePlace place, string wanted) =>

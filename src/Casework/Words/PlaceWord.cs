@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Corners;
 using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Parameters;
@@ -187,6 +188,9 @@ internal sealed record Body(
 {
     /// <summary>The space between walls that it stands in, itself or on another that does; null for none.</summary>
     public string? Space { get; init; }
+
+    /// <summary>Its front across a corner; null for a square one.</summary>
+    public DiagonalPlan? Diagonal { get; init; }
 
     /// <summary>Whether it is bolted to its neighbour.</summary>
     public bool IsBolted { get; init; }

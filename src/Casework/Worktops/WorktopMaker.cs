@@ -1,5 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
+using Dryfit.Casework.Corners;
 using Dryfit.Casework.Joinery;
 using Dryfit.Casework.Words;
 using Dryfit.Findings;
@@ -33,7 +34,20 @@ internal sealed class WorktopMaker(
         var plan = WorktopWord.Read(fields, piece);
         var named = fields.List("over").OfType<Scalar>().Select(name => Carcase(name)).ToList();
         var run = WorktopRun.Of(named, fields.PlaceOf("over"));
+        if (run.Diagonal is { } diagonal)
+        {
+            AcrossACorner(entry, fields, plan, run, diagonal);
+            return;
+        }
         var corner = WorktopCorner.Of(run, _made);
+        if (corner is { Main.Run.Diagonal: not null } && IsMitred(fields))
+            throw new CannotBuildException(
+                new InputError(
+                    $"The worktop over the {corner.Main.Run.Carcases[0].Body.Name} ends square before the return.",
+                    fields.PlaceOf("corner"),
+                    "corner: butt"
+                )
+            );
         var (length, left) = corner is null
             ? (Over(Over(run.Width, plan.Left), plan.Right), run.Left - plan.Left.Length)
             : corner.Stretch(Over(run.Width, corner.IsLeft ? plan.Right : plan.Left), plan, IsMitred(fields));
@@ -53,6 +67,20 @@ internal sealed class WorktopMaker(
             CutOut.Cut(piece, top, hole, fields.Place);
         foreach (var board in lengths)
             ScrewDown(run, board);
+        foreach (var beside in _made.Where(made => made.Run.Diagonal is not null))
+            DiagonalWorktop.Join(piece, beside, [top]);
+        _made.Add(top);
+    }
+
+    private void AcrossACorner(Entry entry, Fields fields, TopPlan plan, WorktopRun run, DiagonalPlan diagonal)
+    {
+        DiagonalWorktop.Refuse(fields, plan);
+        var group = piece.Group(entry.Key, GroupKind.Top, root, entry.KeyPlace, run.Turn);
+        var board = DiagonalWorktop.Lay(piece, group, plan, run.Carcases[0].Body, diagonal, run.Top);
+        var (from, to) = (board.Reckoned.Min, board.Reckoned.Max);
+        var top = new Worktop(entry.Key, run, [board], from.X, to.X, from.Y, to.Y);
+        DiagonalWorktop.Join(piece, top, _made);
+        ScrewDown(run, board);
         _made.Add(top);
     }
 

@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Corners;
 using Dryfit.Casework.Words;
 using Dryfit.Findings;
 using Dryfit.Measure;
@@ -20,6 +21,9 @@ internal sealed class WorktopRun
     public IReadOnlyList<(Body Body, GroupDraft Group)> Carcases { get; }
 
     private IEnumerable<Body> Bodies => Carcases.Select(c => c.Body);
+
+    /// <summary>The front across a corner of the one carcase under it; null where all are square.</summary>
+    public DiagonalPlan? Diagonal => Carcases[0].Body.Diagonal;
 
     public PlanTurn? Turn => Carcases[0].Body.Turn;
 
@@ -60,6 +64,11 @@ internal sealed class WorktopRun
         var first = run[0].Body;
         foreach (var (body, _) in run)
         {
+            if (body.Diagonal is not null && run.Count > 1)
+                throw Refused(
+                    $"The {body.Name} has its front across the corner: its worktop is a board by itself.",
+                    "a worktop over it alone, after that of its run and before that of the return"
+                );
             if (body.Turn != first.Turn)
                 throw Refused(
                     $"The {body.Name} stands at an angle to the {first.Name}: one worktop does not lie on both.",

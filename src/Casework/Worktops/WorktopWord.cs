@@ -46,7 +46,7 @@ internal static class WorktopWord
     public static RecordShape Word { get; } =
         new(
             "worktop",
-            "A top over several carcases of a run, in one length or more, screwed from below; it lies on the carcases and adds to their height.",
+            "A top over several carcases of a run, in one length or more, screwed from below; it lies on the carcases and adds to their height. Over a diagonal corner carcase it is a board by itself, which runs from the front edge of the one run's worktop to that of the other's, and is bolted to both where all have the same front overhang.",
             "over: [drawers, sink base, hob base]\noverhang: { front: 20 }\njoints: [1800]\ncut outs: { sink: { over: sink base, size: [760, 440] } }\n",
             () =>
                 [
