@@ -43,7 +43,7 @@ internal sealed class BoardTies(PieceBuilder piece, FaceFinder faces, BoardPlan 
     {
         var met = faces
             .Find(meets.Met)
-            .Parts.Where(part => part != board && part.Group.Turn == board.Group.Turn && Touches(meets, part, side))
+            .Parts.Where(part => part != board && part.Turn == board.Turn && Touches(meets, part, side))
             .ToList();
         foreach (var part in met)
             Join(meets, part, side);

@@ -34,10 +34,12 @@ internal static class GridChoice
             yield return length;
         foreach (var length in part.Cuts.SelectMany(Lengths))
             yield return length;
-        for (var turn = part.Group.Turn; turn is not null; turn = turn.Within)
+        for (var turn = part.Turn; turn is not null; turn = turn.Within)
         {
             yield return turn.Pivot.X;
             yield return turn.Pivot.Y;
+            if (turn.About != Axis.Z)
+                yield return turn.Pivot.Z;
         }
     }
 

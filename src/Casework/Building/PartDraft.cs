@@ -11,6 +11,7 @@ namespace Dryfit.Casework.Building;
 internal class PartDraft
 {
     private List<PartCut> _cuts = [];
+    private readonly HashSet<Direction> _withoutFace = [];
 
     public required string Id { get; init; }
 
@@ -48,6 +49,13 @@ internal class PartDraft
 
     public Figure? FinishedWidth { get; set; }
 
+    /// <summary>A lean of its own, in the frame of its group: a spline across a mitre. Null: as its group stands.</summary>
+    public PlanTurn? Lean { get; init; }
+
+    /// <summary>How the frame is turned in which it is built.</summary>
+    public PlanTurn? Turn => Lean ?? Group.Turn;
+
+    /// <summary>In that frame.</summary>
     public required Placement Place { get; set; }
 
     /// <summary>Where the part would be by its reckoned sizes; joints cut its neighbours by this.</summary>
@@ -75,6 +83,12 @@ internal class PartDraft
         Place = place;
         _cuts = _cuts.ConvertAll(old => cut(old));
     }
+
+    /// <summary>Notes that an end has no face of its own to rest on: a mitre leaves a line, a corner joint the ends of tails.</summary>
+    public void LeaveNoFace(Direction end) => _withoutFace.Add(end);
+
+    /// <summary>Whether its end has no face of its own.</summary>
+    public bool HasNoFace(Direction end) => _withoutFace.Contains(end);
 
     /// <summary>Takes a box of the piece away from this part; what lies outside the blank does no harm.</summary>
     public virtual void CutAway(CutKind kind, Extent inPiece, string? joint = null) =>

@@ -91,6 +91,7 @@ internal sealed class PieceBuilder
     /// </summary>
     /// <param name="at">The left, front, bottom corner of the blank as reckoned.</param>
     /// <param name="thickness">Left out: the material's own.</param>
+    /// <param name="lean">A turn of the part's own, within that of its group.</param>
     public PartDraft Board(
         GroupDraft group,
         string name,
@@ -103,6 +104,7 @@ internal sealed class PieceBuilder
         SourcePlace? source = null,
         Figure? thickness = null,
         bool isKept = false,
+        PlanTurn? lean = null,
         params ReadOnlySpan<Direction> holds
     )
     {
@@ -126,6 +128,7 @@ internal sealed class PieceBuilder
             Length = actualLength,
             Width = actualWidth,
             Thickness = actualThickness,
+            Lean = lean,
             Place = new Placement(OriginOf(extent, lie), lie),
             Reckoned = reckoned,
             Extent = extent,

@@ -38,9 +38,9 @@ internal static class PieceFinisher
             IsAsCut = draft.IsAsCut,
             Source = draft.Source,
             Solid = solid,
-            Turn = draft.Group.Turn,
+            Turn = draft.Turn,
             Unturned = new Placed(solid, own),
-            Placed = new Placed(solid, own.Seen(draft.Group.Turn, null, grid.UnitsPerMm)),
+            Placed = new Placed(solid, own.Seen(draft.Turn, null, grid.UnitsPerMm)),
         };
     }
 

@@ -13,6 +13,7 @@ internal sealed class BackMaker(
     PartDraft right,
     PartDraft bottom,
     IReadOnlyList<PartDraft> closing,
+    BoxCorners corners,
     Figure insideWidth,
     Figure insideHeight,
     Figure sideLength,
@@ -32,16 +33,36 @@ internal sealed class BackMaker(
     private PartDraft Rabbeted(BackPlan back, Extent inside)
     {
         var lap = piece.Shop.Length(JointRules.RabbetWidth, "rabbet");
+        // A flat panel that ends in a corner joint is rabbeted as the sides are; else the back covers its rear edge.
+        var (below, above) = (LapOver(Direction.Down), LapOver(Direction.Up));
         var panel = Panel(
             back,
             insideWidth + lap + lap,
-            insideHeight + _thickness + _thickness,
-            new(inside.Min.X - lap.Length, inside.Max.Y, inside.Min.Z - _thickness.Length)
+            insideHeight + below + above,
+            new(inside.Min.X - lap.Length, inside.Max.Y, inside.Min.Z - below.Length)
         );
         foreach (var (side, into) in Sides())
-            Housing.Let(piece, side, panel, CutKind.Rabbet, into, through: [Direction.Up, Direction.Down]);
-        ScrewTo(panel, [bottom, closing[^1]]);
+            Housing.Let(
+                piece,
+                side,
+                panel,
+                CutKind.Rabbet,
+                into,
+                through: [.. Levels().Where(end => !corners.Has(end))]
+            );
+        foreach (
+            var (flat, end) in (ReadOnlySpan<(PartDraft, Direction)>)
+                [(bottom, Direction.Down), (closing[^1], Direction.Up)]
+        )
+        {
+            if (corners.Has(end))
+                Housing.Let(piece, flat, panel, CutKind.Rabbet, end);
+            else
+                ScrewTo(panel, [flat]);
+        }
         return panel;
+
+        Figure LapOver(Direction end) => corners.Has(end) ? lap : _thickness;
     }
 
     private PartDraft Grooved(BackPlan back, Extent inside, Length topZ)
@@ -59,13 +80,27 @@ internal sealed class BackMaker(
             new(inside.Min.X - reach.Length, inside.Max.Y, inside.Min.Z - reach.Length)
         );
         foreach (var (side, into) in Sides())
-            Groove(side, panel, into, play, Direction.Up, Direction.Down);
-        Groove(bottom, panel, Direction.Down, play, Direction.Left, Direction.Right);
+            Groove(
+                side,
+                panel,
+                into,
+                play,
+                [.. Levels().Where(corners.Has)],
+                [.. Levels().Where(end => !corners.Has(end))]
+            );
+        Level(bottom, Direction.Down);
         if (toPanel)
-            Groove(closing[0], panel, Direction.Up, play, Direction.Left, Direction.Right);
+            Level(closing[0], Direction.Up);
         else
             ScrewTo(panel, [closing[^1]]);
         return panel;
+
+        // Where it would come out through the corner joint a groove stops at the panel.
+        void Level(PartDraft flat, Direction end)
+        {
+            Direction[] ends = [Direction.Left, Direction.Right];
+            Groove(flat, panel, end, play, corners.Has(end) ? ends : [], corners.Has(end) ? [] : ends);
+        }
     }
 
     private void Groove(
@@ -73,7 +108,8 @@ internal sealed class BackMaker(
         PartDraft panel,
         Direction into,
         Figure play,
-        params ReadOnlySpan<Direction> through
+        IReadOnlyList<Direction> stopped,
+        ReadOnlySpan<Direction> through
     ) =>
         Housing.Let(
             piece,
@@ -84,6 +120,7 @@ internal sealed class BackMaker(
             play.Length,
             JointKind.Loose,
             glued: false,
+            roomAt: stopped,
             through: through
         );
 
@@ -112,6 +149,8 @@ internal sealed class BackMaker(
         foreach (var part in parts)
             Screws.Between(piece, part, panel, Direction.Front, 4);
     }
+
+    private static Direction[] Levels() => [Direction.Up, Direction.Down];
 
     private (PartDraft, Direction)[] Sides() => [(left, Direction.Left), (right, Direction.Right)];
 }

@@ -23,7 +23,7 @@ internal static class Bolting
         {
             foreach (var above in upperParts.Where(p => p.Reckoned.Min.Z == upper.Envelope.Min.Z))
             {
-                if (!Resting.ShareFace(below.Reckoned, above.Reckoned, Direction.Up))
+                if (!Resting.ShareFace(below, above, Direction.Up))
                     continue;
                 if (above.Role == Role.Bottom && below.Role is Role.Top or Role.Stretcher)
                 {
@@ -49,7 +49,7 @@ internal static class Bolting
     /// <summary>Bolts two sides that lie against each other.</summary>
     public static void Beside(PieceBuilder piece, PartDraft left, PartDraft right)
     {
-        if (Resting.ShareFace(left.Reckoned, right.Reckoned, Direction.Right))
+        if (Resting.ShareFace(left, right, Direction.Right))
             Bolts.Between(piece, left, right, Direction.Left);
     }
 }

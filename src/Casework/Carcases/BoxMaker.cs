@@ -16,7 +16,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
     private readonly Figure _thickness = plan.Body.Thickness;
     private readonly Figure _left = plan.SideThickness(Direction.Left);
     private readonly Figure _right = plan.SideThickness(Direction.Right);
-    private readonly Figure _dado = piece.Shop.Length(JointRules.DadoDepth, "dado depth");
+    private readonly BoxCorners _corners = new(piece, plan);
 
     public Box Make()
     {
@@ -31,8 +31,14 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
 
         var toe = plan.Stand as ToeSpacePlan;
         var raise = plan.Stand.Raise(plan.Face is not null);
-        var left = Side("left side", Direction.Left, envelope.Min.X, GoesToFloor(Direction.Left));
-        var right = Side("right side", Direction.Right, envelope.Max.X - _right.Length, GoesToFloor(Direction.Right));
+        var leftPanel = Side("left side", Direction.Left, envelope.Min.X, GoesToFloor(Direction.Left));
+        var rightPanel = Side(
+            "right side",
+            Direction.Right,
+            envelope.Max.X - _right.Length,
+            GoesToFloor(Direction.Right)
+        );
+        var (left, right) = (leftPanel.Panel, rightPanel.Panel);
 
         var insideWidth = (plan.Width - _left - _right).As("inside width");
         var frontBaseZ = baseZ + (raise?.Length ?? Length.Zero);
@@ -46,17 +52,19 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
             "width to the back"
         );
 
-        var bottom = Flat("bottom", Role.Bottom, Direction.Up, flatWidth, frontY, bottomZ);
-        IReadOnlyList<PartDraft> closing;
+        var floor = Flat("bottom", Role.Bottom, Direction.Down, WidthAt(Direction.Down), frontY, bottomZ);
+        var bottom = floor.Panel;
+        IReadOnlyList<BandedPanel> above;
         if (plan.ClosedBy == ClosedBy.Panel)
         {
-            closing = [Flat("top panel", Role.Top, Direction.Up, flatWidth, frontY, topZ - _thickness.Length)];
+            var panelZ = topZ - _thickness.Length;
+            above = [Flat("top panel", Role.Top, Direction.Up, WidthAt(Direction.Up), frontY, panelZ)];
         }
         else
         {
             var stretcher = piece.Shop.Length(CarcaseRules.StretcherWidth, "stretcher width");
             var rearEdge = frontY + InsideDepth().Length;
-            closing =
+            above =
             [
                 Flat("front stretcher", Role.Stretcher, Direction.Up, stretcher, frontY, topZ - _thickness.Length),
                 Flat(
@@ -71,10 +79,13 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
             ];
         }
 
-        foreach (var flat in (IEnumerable<PartDraft>)[bottom, .. closing])
+        IReadOnlyList<PartDraft> closing = [.. above.Select(flat => flat.Panel)];
+
+        foreach (var flat in (IEnumerable<BandedPanel>)[floor, .. above])
         {
-            Join(left, flat, Direction.Left);
-            Join(right, flat, Direction.Right);
+            var end = flat == floor ? Direction.Down : Direction.Up;
+            _corners.Join(leftPanel, flat, end, Direction.Left, InsideDepth());
+            _corners.Join(rightPanel, flat, end, Direction.Right, InsideDepth());
         }
         if (toe is not null)
             ToeSpace(toe, left, right, bottom, frontY, baseZ, insideWidth);
@@ -95,6 +106,7 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
                 right,
                 bottom,
                 closing,
+                _corners,
                 insideWidth,
                 insideHeight,
                 sideLength,
@@ -124,6 +136,9 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
                 _ => sideWidth.As("inside depth"),
             };
 
+        // At a corner joint side and flat panel are equally wide, and the back lies in both.
+        Figure WidthAt(Direction end) => _corners.Has(end) ? sideWidth : flatWidth;
+
         // How far a side goes down below the bottom.
         Figure? UnderBottom(Figure? below)
         {
@@ -134,42 +149,51 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
             return under is null ? up : under + up;
         }
 
-        PartDraft Side(string name, Direction shows, Length x, bool toFloor)
+        BandedPanel Side(string name, Direction shows, Length x, bool toFloor)
         {
             var below = toFloor ? baseLift : null;
             var length = below is null ? sideLength : (sideLength + below).As("side length to the floor");
             var at = new Point(x, frontY, toFloor ? envelope.Min.Z : baseZ);
             if (plan.Sides is not { } sides || !sides.IsFramed(shows))
-                return Panels
-                    .Make(
-                        piece,
-                        plan,
-                        name,
-                        Role.Side,
-                        plan.Body,
-                        Lie.Of(Direction.Up, shows),
-                        length,
-                        sideWidth,
-                        at,
-                        toe is null ? null : [(Direction.Down, toe.Height)]
-                    )
-                    .Panel;
+                return Panels.Make(
+                    piece,
+                    plan,
+                    name,
+                    Role.Side,
+                    plan.Body,
+                    Lie.Of(Direction.Up, shows),
+                    length,
+                    sideWidth,
+                    at,
+                    toe is null ? null : [(Direction.Down, toe.Height)]
+                );
             var outside = new Extent(
                 at,
                 at + new Point(plan.SideThickness(shows).Length, sideWidth.Length, length.Length)
             );
-            return SideMaker.Make(piece, plan, sides, shows, outside, length, sideWidth, UnderBottom(below));
+            return new(SideMaker.Make(piece, plan, sides, shows, outside, length, sideWidth, UnderBottom(below)), []);
         }
 
-        PartDraft Flat(string name, Role role, Direction shows, Figure width, Length y, Length z, bool seen = true)
+        BandedPanel Flat(string name, Role role, Direction end, Figure width, Length y, Length z, bool seen = true)
         {
-            var lie = Lie.Of(Direction.Right, shows);
-            var length = FlatLength(insideWidth).As($"{name} length");
-            var at = new Point(envelope.Min.X + _left.Length - LetIn, y, z);
+            var lie = Lie.Of(Direction.Right, Direction.Up);
+            var length = _corners.Length(end, insideWidth).As($"{name} length");
+            var at = new Point(envelope.Min.X + _left.Length - (_corners.LetIn(end)?.Length ?? Length.Zero), y, z);
             // An edge that nobody sees gets no edging.
             return seen
-                ? Panels.Make(piece, plan, name, role, plan.Body, lie, length, width, at, letIn: LetInto).Panel
-                : piece.Board(plan.Group, name, role, plan.Body, lie, length, width, at);
+                ? Panels.Make(
+                    piece,
+                    plan,
+                    name,
+                    role,
+                    plan.Body,
+                    lie,
+                    length,
+                    width,
+                    at,
+                    letIn: _corners.EdgingStops(end)
+                )
+                : new(piece.Board(plan.Group, name, role, plan.Body, lie, length, width, at), []);
         }
     }
 
@@ -182,19 +206,9 @@ internal sealed class BoxMaker(PieceBuilder piece, CarcasePlan plan)
             : inset;
     }
 
-    /// <summary>Length of a flat panel between two uprights: the clear width, and what goes into the dados.</summary>
-    private Figure FlatLength(Figure clear) => plan.IsLetIn ? clear + _dado + _dado : clear;
-
-    private Figure? LetInto => plan.IsLetIn ? _dado : null;
-
-    private Length LetIn => LetInto?.Length ?? Length.Zero;
-
     private Figure? PlantedBack() => plan.Back?.Set == BackSet.Planted ? plan.Back.Material.Thickness : null;
 
     private static Figure Less(Figure figure, Figure? by) => by is null ? figure : figure - by;
-
-    private void Join(PartDraft side, PartDraft flat, Direction into) =>
-        PanelJoints.Tie(piece, plan.Joint, side, flat, into, Axis.Y);
 
     private bool GoesToFloor(Direction end) =>
         plan.Stand is LegsPlan legs && !(end == Direction.Left ? legs.AtLeft : legs.AtRight);

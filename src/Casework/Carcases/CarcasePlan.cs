@@ -60,6 +60,9 @@ internal sealed record CarcasePlan
 
     public required PanelJoint Joint { get; init; }
 
+    /// <summary>How its corners are joined; null: as all its flat panels.</summary>
+    public CornersPlan? Corners { get; init; }
+
     /// <summary>Whether flat panels reach into the uprights by the depth of a dado.</summary>
     public bool IsLetIn => Joint is PanelJoint.Dado or PanelJoint.ShoulderedDado;
 

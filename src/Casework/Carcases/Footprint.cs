@@ -15,7 +15,7 @@ internal readonly record struct Footprint(Vec3 A, Vec3 B, Vec3 C, Vec3 D)
         return new(At(min.X, min.Y), At(max.X, min.Y), At(max.X, max.Y), At(min.X, max.Y));
 
         Vec3 At(Measure.Length x, Measure.Length y) =>
-            new Vec3(x.ToMillimetres(), y.ToMillimetres(), 0).Seen(part.Group.Turn, null, 1);
+            new Vec3(x.ToMillimetres(), y.ToMillimetres(), 0).Seen(part.Turn, null, 1);
     }
 
     /// <summary>Whether the two share some area: no side of either has the whole of the other beyond it.</summary>

@@ -69,9 +69,9 @@ internal static class Neighbours
 
         void OnAtAnAngle(Body lower, GroupDraft lowerGroup, Body upper, GroupDraft upperGroup)
         {
-            foreach (var below in PartsOf(lowerGroup).Where(p => p.Reckoned.Max.Z == lower.Envelope.Max.Z).ToList())
+            foreach (var below in PartsOf(lowerGroup).Where(p => Reaches(p, Direction.Up, lower)).ToList())
             {
-                foreach (var above in PartsOf(upperGroup).Where(p => p.Reckoned.Min.Z == upper.Envelope.Min.Z).ToList())
+                foreach (var above in PartsOf(upperGroup).Where(p => Reaches(p, Direction.Down, upper)).ToList())
                 {
                     if (Footprint.Of(below).Meets(Footprint.Of(above)))
                         piece.Join(JointKind.Resting, below, above, Direction.Down, glued: false);
@@ -93,6 +93,10 @@ internal static class Neighbours
             }
         }
     }
+
+    /// <summary>Whether a part ends where its body does, with a face.</summary>
+    private static bool Reaches(PartDraft part, Direction side, Body body) =>
+        part.Reckoned.Side(side) == body.Envelope.Side(side) && !part.HasNoFace(side) && part.Lean is null;
 
     private static bool IsAnEnd(PartDraft part) =>
         part.Role is Role.Side or Role.SideStile or Role.SideRail or Role.Filler;

@@ -19,7 +19,7 @@ internal static class Resting
         {
             foreach (var above in upper)
             {
-                if (!ShareFace(below.Reckoned, above.Reckoned, Direction.Up))
+                if (!ShareFace(below, above, Direction.Up))
                     continue;
                 if (kind == JointKind.Screwed)
                     Screws.Between(piece, below, above, Direction.Down, 2);
@@ -32,9 +32,16 @@ internal static class Resting
     /// <summary>Screws two carcases together where a side of one lies against a side of the other.</summary>
     public static void Beside(PieceBuilder piece, PartDraft left, PartDraft right)
     {
-        if (ShareFace(left.Reckoned, right.Reckoned, Direction.Right))
+        if (ShareFace(left, right, Direction.Right))
             Screws.Between(piece, left, right, Direction.Left, 4);
     }
+
+    /// <summary>Whether a part lies against the given side of another, with some area: no end without a face of its own, no part that leans.</summary>
+    public static bool ShareFace(PartDraft a, PartDraft b, Direction side) =>
+        a.Turn == b.Turn
+        && !a.HasNoFace(side)
+        && !b.HasNoFace(side.Opposite())
+        && ShareFace(a.Reckoned, b.Reckoned, side);
 
     /// <summary>Whether <paramref name="b"/> lies against <paramref name="a"/> on the given side of it, with some area.</summary>
     public static bool ShareFace(Extent a, Extent b, Direction side)

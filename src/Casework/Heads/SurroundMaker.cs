@@ -99,7 +99,12 @@ internal sealed class SurroundMaker(PieceBuilder piece, GroupDraft owner, Extent
     /// <summary>Doors, drawers and tops may stand where the boards should go.</summary>
     private void RefuseClash(SurroundPlan plan, PartDraft board, IReadOnlyList<PartDraft> others)
     {
-        if (others.FirstOrDefault(other => Extent.Shared(board.Reckoned, other.Reckoned) is not null) is { } clash)
+        if (
+            others.FirstOrDefault(other =>
+                other.Turn == board.Turn && Extent.Shared(board.Reckoned, other.Reckoned) is not null
+            ) is
+            { } clash
+        )
         {
             var deep = Extent.Shared(board.Reckoned, clash.Reckoned)!.Value.Height;
             throw new CannotBuildException(
@@ -133,14 +138,14 @@ internal sealed class SurroundMaker(PieceBuilder piece, GroupDraft owner, Extent
         // Panels of a framed side stay free.
         foreach (var other in others.Where(other => other.Role != Role.SidePanel))
         {
-            if (Resting.ShareFace(board.Reckoned, other.Reckoned, inward))
+            if (Resting.ShareFace(board, other, inward))
             {
                 if (inward == Direction.Back)
                     piece.Join(JointKind.Butt, other, board, inward);
                 else
                     Screws.Between(piece, other, board, inward, 3);
             }
-            else if (Resting.ShareFace(board.Reckoned, other.Reckoned, Direction.Up))
+            else if (Resting.ShareFace(board, other, Direction.Up))
             {
                 piece.Join(JointKind.Butt, other, board, Direction.Up, glued: false);
             }

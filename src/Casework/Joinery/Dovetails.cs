@@ -108,6 +108,14 @@ internal static class Dovetails
             );
     }
 
+    /// <summary>How many tails share a height or width; one at least.</summary>
+    public static int CountOn(PieceBuilder piece, Length tall)
+    {
+        var pin = piece.Shop.Length(JointRules.DovetailPin).Length;
+        return (int)
+            BigInteger.Clamp(((tall - pin) / piece.Shop.Length(JointRules.DovetailPitch).Length).Round(), 1, 200);
+    }
+
     private static int SlopeIn(PieceBuilder piece, Material material) =>
         piece.Shop.Count(Softwoods.Has(material) ? JointRules.SoftwoodSlope : JointRules.HardwoodSlope);
 
@@ -116,8 +124,7 @@ internal static class Dovetails
     {
         var step = MarkingOut.StepOf(piece);
         var pin = piece.Shop.Length(JointRules.DovetailPin).Length;
-        var pitch = piece.Shop.Length(JointRules.DovetailPitch).Length;
-        var count = (int)BigInteger.Clamp(((tall - pin) / pitch).Round(), 1, 200);
+        var count = CountOn(piece, tall);
         var wide = (tall - (pin * (count + 1))) / count;
         if (wide <= (shift * 2) + (pin / 2))
             throw new CannotBuildException(

@@ -13,6 +13,7 @@ internal static class Housing
     /// <summary>Cuts <paramref name="receives"/> to take <paramref name="enters"/> and ties the two.</summary>
     /// <param name="into">The way the entering part goes in.</param>
     /// <param name="play">Room left at the bottom of the cut beyond the entering part.</param>
+    /// <param name="roomAt">Directions in which there is as much room beside the entering part.</param>
     /// <param name="through">Directions in which the cut runs on to the end of the receiving part.</param>
     public static Joint Let(
         PieceBuilder piece,
@@ -23,6 +24,7 @@ internal static class Housing
         Length play = default,
         JointKind? joint = null,
         bool glued = true,
+        IReadOnlyList<Direction>? roomAt = null,
         params ReadOnlySpan<Direction> through
     )
     {
@@ -37,6 +39,8 @@ internal static class Housing
             );
         var depth = room.Size(into.Axis());
         room = room.Grown(into, play);
+        foreach (var side in roomAt ?? [])
+            room = room.Grown(side, play);
         foreach (var side in through)
             room = room.With(side, receives.Extent.Side(side));
         receives.CutAway(kind, room, piece.NextJointId);

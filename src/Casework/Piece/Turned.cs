@@ -28,13 +28,13 @@ public static class Turned
         return point;
     }
 
-    /// <summary>The angle between two frames in degrees, from 0 up to 360: how far things of the one are turned in the other.</summary>
+    /// <summary>The angle in plan between two frames in degrees, from 0 up to 360: how far things of the one are turned in the other.</summary>
     public static Rational Degrees(PlanTurn? of, PlanTurn? from)
     {
         var sum = Rational.Zero;
-        foreach (var turn in Chain(of))
+        foreach (var turn in Chain(of).Where(turn => turn.About == Axis.Z))
             sum += turn.Degrees;
-        foreach (var turn in Chain(from))
+        foreach (var turn in Chain(from).Where(turn => turn.About == Axis.Z))
             sum -= turn.Degrees;
         return Whole(sum);
     }
@@ -50,9 +50,9 @@ public static class Turned
             inwards.RemoveAt(inwards.Count - 1);
         }
         foreach (var turn in outwards)
-            yield return Step.Of(turn.Pivot, turn.Degrees, unitsPerMm);
+            yield return Step.Of(turn, turn.Degrees, unitsPerMm);
         for (var n = inwards.Count - 1; n >= 0; n--)
-            yield return Step.Of(inwards[n].Pivot, -inwards[n].Degrees, unitsPerMm);
+            yield return Step.Of(inwards[n], -inwards[n].Degrees, unitsPerMm);
     }
 
     /// <summary>A turn and those it stands in, the innermost first.</summary>
@@ -66,9 +66,10 @@ public static class Turned
 
     private static Rational Whole(Rational degrees) => degrees - ((Rational)(degrees / 360).Floor() * 360);
 
-    private readonly record struct Step(double X, double Y, double Cos, double Sin)
+    /// <param name="Pivot">A point on the line; 0 along the line itself, so that nothing is rounded there.</param>
+    private readonly record struct Step(Vec3 Pivot, Axis About, double Cos, double Sin)
     {
-        public static Step Of(Point pivot, Rational degrees, long unitsPerMm)
+        public static Step Of(PlanTurn turn, Rational degrees, long unitsPerMm)
         {
             var whole = Whole(degrees);
             var quarters = whole / 90;
@@ -81,16 +82,19 @@ public static class Turned
                     _ => (-1, 0),
                 }
                 : Math.SinCos(whole.ToDouble() * Math.PI / 180);
-            return new(
-                (pivot.X.Millimetres * unitsPerMm).ToDouble(),
-                (pivot.Y.Millimetres * unitsPerMm).ToDouble(),
-                cos,
-                sin
-            );
+            return new(new(On(Axis.X), On(Axis.Y), On(Axis.Z)), turn.About, cos, sin);
+
+            double On(Axis axis) => axis == turn.About ? 0 : (turn.Pivot[axis].Millimetres * unitsPerMm).ToDouble();
         }
 
-        public Vec3 Point(Vec3 p) => Way(new(p.X - X, p.Y - Y, p.Z)) + new Vec3(X, Y, 0);
+        public Vec3 Point(Vec3 p) => Way(p - Pivot) + Pivot;
 
-        public Vec3 Way(Vec3 v) => new((v.X * Cos) - (v.Y * Sin), (v.X * Sin) + (v.Y * Cos), v.Z);
+        public Vec3 Way(Vec3 v) =>
+            About switch
+            {
+                Axis.X => new(v.X, (v.Y * Cos) - (v.Z * Sin), (v.Y * Sin) + (v.Z * Cos)),
+                Axis.Y => new((v.Z * Sin) + (v.X * Cos), v.Y, (v.Z * Cos) - (v.X * Sin)),
+                _ => new((v.X * Cos) - (v.Y * Sin), (v.X * Sin) + (v.Y * Cos), v.Z),
+            };
     }
 }

@@ -24,6 +24,7 @@ internal static class EndMitre
                 )
             );
         var across = part.Extent.Size(longSide.Axis());
+        part.LeaveNoFace(end);
         Swept.Cut(
             part,
             CutKind.Mitre,

@@ -48,7 +48,7 @@ internal sealed class StripBed
     public static void RefuseClash(PieceBuilder piece, PartDraft strip, SourcePlace place)
     {
         var clash = piece.Parts.FirstOrDefault(part =>
-            part != strip && Extent.Shared(strip.Reckoned, part.Reckoned) is not null
+            part != strip && part.Turn == strip.Turn && Extent.Shared(strip.Reckoned, part.Reckoned) is not null
         );
         if (clash is not null)
             throw new CannotBuildException(
@@ -65,7 +65,7 @@ internal sealed class StripBed
     {
         foreach (var part in piece.Parts.Where(part => part != strip).ToList())
         {
-            if (Resting.ShareFace(strip.Reckoned, part.Reckoned, Direction.Back))
+            if (Resting.ShareFace(strip, part, Direction.Back))
             {
                 if (IsOf(part.Group, carrier))
                     Screws.Between(piece, part, strip, Direction.Back, 3);
@@ -75,7 +75,7 @@ internal sealed class StripBed
             }
             foreach (var side in (Direction[])[Direction.Up, Direction.Down, Direction.Left, Direction.Right])
             {
-                if (Resting.ShareFace(strip.Reckoned, part.Reckoned, side))
+                if (Resting.ShareFace(strip, part, side))
                     piece.Join(JointKind.Resting, part, strip, side, glued: false);
             }
         }

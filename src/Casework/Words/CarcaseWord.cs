@@ -163,6 +163,7 @@ internal static class CarcaseWord
                         "How flat panels meet the uprights; all but screws and connectors are glued.",
                         Default: "dado behind a face frame, dowels without one"
                     ),
+                    CornersWord.Field,
                     new(
                         "edging",
                         new NameShape("material"),
@@ -196,6 +197,7 @@ internal static class CarcaseWord
                 )
             );
         var hangs = HangsWord.Read(fields, piece, material);
+        var corners = CornersWord.Read(fields);
         var plan = new CarcasePlan
         {
             Group = group,
@@ -217,10 +219,12 @@ internal static class CarcaseWord
                 "connectors" => PanelJoint.Connectors,
                 _ => face is null ? PanelJoint.Dowels : PanelJoint.Dado,
             },
+            Corners = corners,
             ClosedBy = fields.Text("closed by") switch
             {
                 "panel" => ClosedBy.Panel,
                 "stretchers" => ClosedBy.Stretchers,
+                _ when corners is { Top: not CornerJoint.AsPanels } => ClosedBy.Panel,
                 _ => (top is null && !isCovered) || IsShallow(piece, body) ? ClosedBy.Panel : ClosedBy.Stretchers,
             },
             Face = face,
@@ -243,7 +247,13 @@ internal static class CarcaseWord
             Sides = SidesWord.Read(fields, piece, fronts),
             Filler = FillerWord.Read(fields, piece, body, fronts),
         };
-        return plan with { Diagonal = DiagonalWord.Read(fields, piece, plan), Canted = CantedWord.Read(fields, plan) };
+        var whole = plan with
+        {
+            Diagonal = DiagonalWord.Read(fields, piece, plan),
+            Canted = CantedWord.Read(fields, plan),
+        };
+        CornersWord.Refuse(whole);
+        return whole;
     }
 
     /// <summary>Two stretchers want a third of the depth free between them; a shallower carcase gets a panel.</summary>

@@ -147,7 +147,7 @@ internal sealed class WorktopMaker(
         foreach (var (_, group) in run.Carcases)
         {
             var under = piece.Parts.Where(p => p.Group == group || p.Group.Parent == group).ToList();
-            foreach (var part in under.Where(p => Resting.ShareFace(p.Reckoned, board.Reckoned, Direction.Up)))
+            foreach (var part in under.Where(p => Resting.ShareFace(p, board, Direction.Up)))
             {
                 if (part.Role is Role.Stretcher or Role.Top)
                     Screws.Between(piece, part, board, Direction.Down, 4);

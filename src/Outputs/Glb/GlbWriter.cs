@@ -72,7 +72,7 @@ public sealed class GlbWriter
     private void Fill(Node node, PieceTree tree, Vector3 origin)
     {
         foreach (var part in tree.Parts)
-            Fill(node.CreateNode(_nodeNames.Take(part.Id)), part, origin);
+            Fill(node.CreateNode(_nodeNames.Take(part.Id)), part, tree.Group.Turn, origin);
         foreach (var unit in tree.Units)
         {
             var child = node.CreateNode(_nodeNames.Take(unit.Group.Id));
@@ -100,7 +100,7 @@ public sealed class GlbWriter
         return unit.Group.Turn == around ? null : _piece.Grid.ToUnits(unit.Group.Turn?.Pivot ?? default);
     }
 
-    private void Fill(Node node, Part part, Vector3 origin)
+    private void Fill(Node node, Part part, PlanTurn? around, Vector3 origin)
     {
         var (kind, turn) = _kinds[part.Id];
         node.Mesh = MeshOf(kind);
@@ -108,7 +108,7 @@ public sealed class GlbWriter
 
         // The prototype's board is turned onto this one's, and this one's stands in its place.
         var board = new TurnedBoard(turn, kind.Prototype.Length.Length, kind.Prototype.Width.Length);
-        var place = part.Unturned.Frame;
+        var place = part.Unturned.Frame.Seen(part.Turn, around, _piece.Grid.UnitsPerMm);
         var corner = _frame.Point(place.ToWorld(_piece.Grid.ToUnits(board.Of(default(Point))))) - origin;
         var x = Way(Direction.Right);
         var y = Way(Direction.Back);

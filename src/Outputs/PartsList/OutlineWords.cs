@@ -26,7 +26,7 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
             CutKind.CutOut => Hole(cut),
             CutKind.Arch when Arch(cut) is { } arch => arch,
             CutKind.Scribe when Scribe(cut) is { } scribe => scribe,
-            CutKind.SawnShape when cut.Called is { } shape => $"{shape}, {Run(cut)}",
+            CutKind.SawnShape or CutKind.Groove when cut.Called is { } shape => $"{shape}, {Run(cut)}",
             _ => Corners(cut),
         };
 

@@ -226,7 +226,7 @@ public sealed class PartsJson
         _json.WriteEndObject();
     }
 
-    /// <summary>The turns in plan that bring the part from its own frame into the piece, in the order of doing.</summary>
+    /// <summary>The turns that bring the part from its own frame into the piece, in the order of doing.</summary>
     private void Turns(PlanTurn? turn)
     {
         if (turn is null)
@@ -237,6 +237,8 @@ public sealed class PartsJson
             _json.WriteStartObject();
             Point("pivotMm", turn.Pivot);
             _json.WriteNumber("degrees", turn.Degrees.ToDouble());
+            if (turn.About != Axis.Z)
+                _json.WriteString("about", turn.About == Axis.Y ? "front to back" : "left to right");
             _json.WriteEndObject();
         }
         _json.WriteEndArray();

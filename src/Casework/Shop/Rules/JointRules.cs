@@ -122,6 +122,18 @@ public static class JointRules
         {
             Shape = new CountShape(3, 20),
         };
+    public static Rule CornerLap { get; } =
+        new(
+            Section,
+            "corner lap",
+            "3/16\"",
+            "5 mm",
+            "What is left of a side before half-blind dovetails, but no more than a third of it.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
     public static Rule Finger { get; } =
         new(
             Section,
@@ -202,6 +214,31 @@ public static class JointRules
             Shape = Rule.AboveZero,
         };
 
+    public static Rule SplineThickness { get; } =
+        new(
+            Section,
+            "spline thickness",
+            "1/8\"",
+            "3 mm",
+            "Thickness of the spline in a mitre, no more than a third of what it joins.",
+            "the cut of one saw blade: common practice"
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule SplineDepth { get; } =
+        new(
+            Section,
+            "spline depth",
+            "3/8\"",
+            "9 mm",
+            "How far it goes into each part, but no more than half of what that is thick.",
+            Rule.Practice
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+
     internal static IReadOnlyList<Rule> All { get; } =
     [
         DadoDepth,
@@ -216,6 +253,7 @@ public static class JointRules
         DovetailPin,
         SoftwoodSlope,
         HardwoodSlope,
+        CornerLap,
         Finger,
         TenonShoulder,
         MortiseRoom,
@@ -228,5 +266,7 @@ public static class JointRules
         TongueDepth,
         TongueRoom,
         TongueStop,
+        SplineThickness,
+        SplineDepth,
     ];
 }
