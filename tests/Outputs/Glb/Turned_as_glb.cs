@@ -18,6 +18,14 @@ public class Turned_as_glb
         await KhronosValidator.HasNothingToSayOf(GlbWriter.Write(Angles.Corner("left: 30")).Bytes);
 
     [Fact]
+    public async Task A_part_that_leans_stands_where_its_solid_does()
+    {
+        var piece = Angles.Splined();
+        Starters_as_glb.MustStandAsItsSolidsDo(piece);
+        await KhronosValidator.HasNothingToSayOf(GlbWriter.Write(piece).Bytes);
+    }
+
+    [Fact]
     public void Drawers_slide_and_doors_turn_in_the_frame_of_their_carcase()
     {
         var file = new GlbFile(GlbWriter.Write(Angles.Corner("left: 30")).Bytes);

@@ -61,6 +61,9 @@ public class Parts_as_json
         Fits(bench.Build());
     }
 
+    [Fact]
+    public void A_part_that_leans_fits_it_too() => Fits(Angles.Splined());
+
     public static TheoryData<string> AllStarters => Starters.Names;
 
     [Theory]
