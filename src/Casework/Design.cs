@@ -146,6 +146,7 @@ public static class Design
                 Loads = piece.Loads,
                 Room = [.. spaces.Values.SelectMany(space => RoomSolids.Of(space, grid))],
                 Covers = piece.Covers,
+                Banks = piece.Banks,
                 Finishes = finishes.Schemes,
                 Accepted = sections.Accepted(),
             },

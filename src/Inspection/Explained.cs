@@ -5,7 +5,7 @@ namespace Dryfit.Inspection;
 
 /// <summary>
 /// One mistake is told once: an overlap that a front's gap already tells of, or a part that hangs loose because its joint
-/// was found open, is left out.
+/// was found open, or parts that differ because their bays do, is left out.
 /// </summary>
 internal static class Explained
 {
@@ -31,6 +31,7 @@ internal static class Explained
         return findings.Where(finding =>
             finding.Kind == PartsOverlap.Overlap ? !overlaps.Exists(told => finding.Parts.All(told.Contains))
             : finding.Kind == Connected.PartLoose ? !loose.Exists(told => finding.Parts.All(told.Contains))
+            : LinesTold.Kinds.Contains(finding.Kind) ? !findings.Any(other => LinesTold.IsToldBy(finding, other))
             : !IsOfBeads(piece, finding) || !findings.Any(other => TellsOfTheDoor(piece, other, finding))
         );
     }

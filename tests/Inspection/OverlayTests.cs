@@ -69,7 +69,8 @@ public sealed class OverlayTests
         var report = new Run { NamesNeighbours = false, DoorTop = (decimal)top }
             .OnBench()
             .Inspect();
-        Assert.Equal(kind is null ? [] : [kind], report.Findings.Select(finding => finding.Kind.Id));
+        var told = report.Findings.Where(finding => new FrontNeighbours().Kinds.Contains(finding.Kind));
+        Assert.Equal(kind is null ? [] : [kind], told.Select(finding => finding.Kind.Id));
     }
 
     [Fact]

@@ -27,6 +27,7 @@ internal sealed class PieceBuilder
     private readonly List<Front> _fronts = [];
     private readonly List<Load> _loads = [];
     private readonly List<Cover> _covers = [];
+    private readonly List<Bank> _banks = [];
 
     public PieceBuilder(Scope scope, Shop shop, Materials materials, AsCut asCut)
     {
@@ -66,6 +67,8 @@ internal sealed class PieceBuilder
 
     public IReadOnlyList<Load> Loads => _loads;
     public IReadOnlyList<Cover> Covers => _covers;
+
+    public IReadOnlyList<Bank> Banks => _banks;
 
     /// <summary>Opens a group under a parent; its name in the piece is the parent's and its own.</summary>
     /// <param name="turn">How it is turned, within its parent's own turn; null where it stands as its parent does.</param>
@@ -241,6 +244,8 @@ internal sealed class PieceBuilder
     public string NextFittingId => $"fitting-{_hardware.Count + 1}";
 
     public void Add(Cover cover) => _covers.Add(cover);
+
+    public void Add(Bank bank) => _banks.Add(bank);
 
     public void Add(Opening opening) => _openings.Add(opening);
 

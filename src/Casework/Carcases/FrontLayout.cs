@@ -129,6 +129,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
         var widths = Sharing.Of(piece, cell.Width, count > 1 ? divider * (count - 1) : null, region.Columns, "width");
         var fronts = new List<Front>();
         var bays = BayNames.For(count, cell.Bay);
+        var spans = new BaySpans(piece, plan.Group, Axis.X, region.Columns, widths);
         var rest = cell;
         for (var n = 0; n < count; n++)
         {
@@ -159,8 +160,11 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                     ReachLeft = reach,
                 };
             }
+            var openings = piece.Openings.Count;
             fronts.AddRange(Divide(region.Columns[n], column));
+            spans.Add(n, bays[n], column.Left, column.Right, openings);
         }
+        spans.Tell(region.Place);
         return fronts;
     }
 
@@ -195,6 +199,7 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
         }
         var heights = Sharing.Of(piece, cell.Height, taken, rows, "height");
         var bays = RowNames.For(rows, cell.Shelves is not null, cell.Bay);
+        var spans = new BaySpans(piece, plan.Group, Axis.Z, rows, heights);
         var fronts = new List<Front>();
         var rest = cell;
         IReadOnlyList<Front> above = [];
@@ -207,12 +212,15 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
                 var rowZ = rest.Z + rest.Height.Length - heights[n].Length;
                 (row, rest) = Split(rest, n, rowZ, heights[n], NeedsShelf(n));
             }
+            var openings = piece.Openings.Count;
             var filled = Divide(rows[n], row with { Bay = bays[n] });
+            spans.Add(n, $"row {n + 1}", row.Below, row.Above, openings);
             if (n > 0 && row.Above is null)
                 Stack(above, filled);
             above = filled;
             fronts.AddRange(filled);
         }
+        spans.Tell(region.Place);
         return fronts;
     }
 

@@ -31,6 +31,9 @@ public sealed record Piece
 
     public required IReadOnlyList<Front> Fronts { get; init; }
 
+    /// <summary>How fronts of carcases are divided, the parts before the whole.</summary>
+    public IReadOnlyList<Bank> Banks { get; init; } = [];
+
     /// <summary>What racks are made to hold.</summary>
     public IReadOnlyList<Load> Loads { get; init; } = [];
 

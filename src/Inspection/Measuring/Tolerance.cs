@@ -23,4 +23,16 @@ internal static class Tolerance
     /// the grid rounds where thirds and slanted cuts do not come out whole.
     /// </summary>
     public static Length Rounding { get; } = Length.FromMillimetres(new Rational(1, 100));
+
+    /// <summary>
+    /// 2 mm, what one setting of the fence covers: parts that differ by less are sawn as one batch, and the odd number among
+    /// them is a slip of the pen (590 and 591; a sixteenth). Common practice.
+    /// </summary>
+    public static Length SawSetting { get; } = Length.FromMillimetres(2);
+
+    /// <summary>
+    /// 5 mm, under which a step in a line reads as a mistake: steps that are meant, set-backs and reveals, are made 1/4 in (6 mm)
+    /// and more, so that they throw a shadow of their own. Common practice.
+    /// </summary>
+    public static Length ReadsAsMeant { get; } = Length.FromMillimetres(5);
 }

@@ -20,6 +20,7 @@ internal sealed class Bench
     private readonly List<Opening> _openings = [];
     private readonly List<Front> _fronts = [];
     private readonly List<Load> _loads = [];
+    private readonly List<Bank> _banks = [];
     private readonly List<RoomThing> _room = [];
     private readonly List<AcceptedFinding> _accepted = [];
 
@@ -45,6 +46,8 @@ internal sealed class Bench
     }
 
     public void Add(Load load) => _loads.Add(load);
+
+    public void Add(Bank bank) => _banks.Add(bank);
 
     /// <summary>Something of the room that fills a box.</summary>
     public void AddRoom(string name, Extent extent, bool isUnderfoot = false)
@@ -129,6 +132,7 @@ internal sealed class Bench
             Openings = _openings,
             Fronts = _fronts,
             Loads = _loads,
+            Banks = _banks,
             Room = _room,
             Finishes = [],
             Accepted = _accepted,
