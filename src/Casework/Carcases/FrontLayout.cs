@@ -345,17 +345,19 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
         IReadOnlyList<PartDraft> fixedShelves = [];
         if (region.PullOuts is { } trays)
         {
-            if (region.Shelves is not null || region.Rack is not null || region.Filling != Filling.Doors)
+            if (region.Shelves is not null || region.Rack is not null)
                 throw new CannotBuildException(
                     new InputError(
-                        region.Filling == Filling.Doors
-                            ? "Pull-outs take the place of shelves and racks."
-                            : "Pull-outs run behind doors.",
+                        "Pull-outs take the place of shelves and racks.",
                         trays.Place,
-                        region.Filling == Filling.Doors ? "the one or the other" : "`doors:`, or drawers in their place"
+                        "the one or the other"
                     )
                 );
-            new PullOuts(piece, site, trays).Make(cell.Inside, cell.InsideHeight, doors);
+            new PullOuts(piece, site, trays, region.Filling == Filling.Doors).Make(
+                cell.Inside,
+                cell.InsideHeight,
+                doors
+            );
         }
         else if (cell.Shelves is not null && region.Rack is not { FillsTheBay: true })
             fixedShelves = new ShelfMaker(piece, plan).Make(cell, cell.Shelves, box.InsideDepth, doors);

@@ -131,7 +131,7 @@ internal static class DrawerSlides
     /// An under slide passes below the back of the box, which is notched for it where it reaches down so far, and holds it
     /// by a hook.
     /// </summary>
-    private static void LetPast(DrawerSizes sizes, DrawerBox box, Direction side, string fitting)
+    public static void LetPast(DrawerSizes sizes, DrawerBox box, Direction side, string fitting)
     {
         var slide = sizes.Run.Slide;
         var wall = side == Direction.Left ? box.Left : box.Right;

@@ -100,7 +100,7 @@ internal static class DrawerWord
         );
     }
 
-    private static DrawerFit FitOf(
+    public static DrawerFit FitOf(
         DrawerPlan plan,
         DrawerSizes sizes,
         DrawerBox box,

@@ -8,14 +8,19 @@ using Dryfit.Parameters;
 namespace Dryfit.Casework.Drawers;
 
 /// <summary>
-/// Puts trays on side slides behind an opening. Packers bring the slides in from the uprights, past the edges of a face
-/// frame and clear of doors that stand open at a right angle, with their hinges.
+/// Puts trays on slides behind doors, or in an open bay. Packers bring the slides in from the uprights, past the edges of a face frame
+/// and clear of doors that stand open at a right angle, with their hinges. Each is a front of its own, without a face: it
+/// slides out, and is judged as a drawer is.
 /// </summary>
-internal sealed class PullOuts(PieceBuilder piece, FrontSite site, PullOutsPlan plan)
+/// <param name="isBehindDoors">Whether they must pass doors that stand open.</param>
+internal sealed class PullOuts(PieceBuilder piece, FrontSite site, PullOutsPlan plan, bool isBehindDoors)
 {
     private const int PackerScrews = 3;
 
-    private readonly Figure _in = piece.Shop.Length(DrawerRules.PullOutIn, "in from the opening");
+    /// <summary>How far the slides stand in from the opening; null where nothing is in their way.</summary>
+    private readonly Figure? _in = isBehindDoors
+        ? piece.Shop.Length(DrawerRules.PullOutIn, "in from the opening")
+        : null;
 
     /// <param name="inside">The clear space behind the opening.</param>
     /// <param name="insideHeight">Its height.</param>
@@ -39,9 +44,13 @@ internal sealed class PullOuts(PieceBuilder piece, FrontSite site, PullOutsPlan 
                 plan.Place,
                 "a deeper carcase"
             );
-        var width = (site.Width - _in - _in - run.Taken).As("box width");
+        var width = ((_in is null ? site.Width : site.Width - _in - _in) - run.Taken).As("box width");
         var share = insideHeight / plan.Count;
-        var ceiling = inside.Max.Z - run.Above.Length;
+        // What slides out passes the rails of a face frame, where these stand in before the bay.
+        var clear = site.Opening.Clear;
+        var floor = Length.Max(inside.Min.Z, clear.Min.Z);
+        var ceiling = Length.Min(inside.Max.Z, clear.Max.Z) - run.Above.Length;
+        var apart = Length.Max(run.Above.Length, run.Below.Length);
         for (var n = plan.Count - 1; n >= 0; n--)
         {
             var at =
@@ -49,13 +58,15 @@ internal sealed class PullOuts(PieceBuilder piece, FrontSite site, PullOutsPlan 
                 : n == 0 ? run.Below
                 : (share * n) + run.Below;
             var z = inside.Min.Z + at.Length;
+            if (n == 0 && plan.At.Count == 0)
+                z = floor + run.Below.Length;
             if (width.Length <= Length.Zero || z < inside.Min.Z || z + height.Length > ceiling)
                 throw NoRoom.Of(
                     $"There is no room for pull-out {n + 1} of {plan.Count}, which is {NoRoom.Show(height.Length)} high, in a bay of {NoRoom.Show(insideHeight.Length)}.",
                     plan.Place,
                     "fewer or lower pull-outs, or heights that leave room for each"
                 );
-            ceiling = z - run.Above.Length;
+            ceiling = z - apart;
             Tray(
                 drawer,
                 plan.Count == 1 ? "pull-out" : $"pull-out {n + 1}",
@@ -78,38 +89,58 @@ internal sealed class PullOuts(PieceBuilder piece, FrontSite site, PullOutsPlan 
     private void Tray(DrawerPlan drawer, string name, DrawerSizes sizes)
     {
         var local = site.NameOf(name);
-        var box = DrawerBox.Make(piece, piece.Group(local, GroupKind.Drawer, site.Carcase, plan.Place), drawer, sizes);
+        var group = piece.Group(local, GroupKind.Drawer, site.Carcase, plan.Place);
+        var box = DrawerBox.Make(piece, group, drawer, sizes);
+        group.Measures("box width", sizes.Width);
+        group.Measures("box height", sizes.Height);
+        group.Measures("box length", sizes.Length);
         var size = LengthFormat.For(piece.Scope.Unit).WriteWithUnit(sizes.Slide.Length);
-        foreach (
-            var (side, upright, wall) in new[]
-            {
-                (Direction.Left, site.InsideLeft, box.Left),
-                (Direction.Right, site.InsideRight, box.Right),
-            }
-        )
-            piece.Fit(
-                plan.Slide,
-                size,
-                Meeting.Centre(wall.Extent, side),
-                1,
-                wall,
-                Packer(side, upright, local, drawer, sizes)
-            );
+        var left = Run(Direction.Left, site.InsideLeft, box.Left);
+        var right = Run(Direction.Right, site.InsideRight, box.Right);
+        piece.Add(
+            new Front(
+                group.Id,
+                [],
+                site.Opening.Id,
+                Hang.Inset,
+                FrontMotion.SlidesOut,
+                box.Front.Extent.Min,
+                new(null, null, null, null),
+                [],
+                DrawerWord.FitOf(drawer, sizes, box, (left, right))
+            )
+        );
+
+        PartDraft Run(Direction side, PartDraft upright, PartDraft wall)
+        {
+            var packer = Packer(side, upright, local, drawer, sizes) ?? upright;
+            var at = Meeting.Centre(wall.Extent, side);
+            if (sizes.Run.IsUnder)
+                at = at.With(Axis.Z, wall.Extent.Min.Z);
+            var fitting = piece.NextFittingId;
+            piece.Fit(plan.Slide, size, at, 1, wall, packer);
+            if (sizes.Run.IsUnder)
+                DrawerSlides.LetPast(sizes, box, side, fitting);
+            return packer;
+        }
     }
 
-    private PartDraft Packer(Direction side, PartDraft upright, string name, DrawerPlan drawer, DrawerSizes sizes)
+    /// <summary>What brings a slide in from the upright; null where it goes on the upright itself.</summary>
+    private PartDraft? Packer(Direction side, PartDraft upright, string name, DrawerPlan drawer, DrawerSizes sizes)
     {
         var wall = upright.Reckoned.Side(side.Opposite());
         var gap = Length.Abs(site.Opening.Clear.Side(side) - wall);
+        if (gap == Length.Zero && _in is null)
+            return null;
+        var toOpening = Figure.Given(
+            "from the upright to the opening",
+            gap,
+            new TradeOrigin("between parts that stand already")
+        );
         var thickness = (
-            gap == Length.Zero
-                ? _in
-                : _in
-                    + Figure.Given(
-                        "from the upright to the opening",
-                        gap,
-                        new TradeOrigin("between parts that stand already")
-                    )
+            _in is null ? toOpening
+            : gap == Length.Zero ? _in
+            : _in + toOpening
         ).As("packer thickness");
         var width = piece.Shop.Length(DrawerRules.PackerWidth, "packer width");
         if (width.Length > sizes.Height.Length)
@@ -135,7 +166,10 @@ internal sealed class PullOuts(PieceBuilder piece, FrontSite site, PullOutsPlan 
             new(
                 side == Direction.Left ? wall : wall - thickness.Length,
                 sizes.FrontY,
-                sizes.BottomZ + ((sizes.Height.Length - width.Length) / 2)
+                // An under slide lies below the box, a side slide in the middle of its side.
+                sizes.Run.IsUnder
+                    ? sizes.BottomZ - sizes.Run.Below.Length
+                    : sizes.BottomZ + ((sizes.Height.Length - width.Length) / 2)
             ),
             plan.Place,
             thickness,

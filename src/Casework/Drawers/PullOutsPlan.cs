@@ -25,7 +25,7 @@ internal sealed record PullOutsPlan(
     private static RecordShape Written { get; } =
         new(
             "pull outs",
-            "Trays on side slides behind doors: boxes that stand in from the uprights, clear of doors and hinges. A number alone says how many.",
+            "Trays on slides, behind doors or in an open bay: behind doors they stand in from the uprights, clear of doors and hinges. They are judged as drawers are. A number alone says how many.",
             "pull outs: { count: 2, height: 4, at: [2, 14] }",
             () =>
                 [
@@ -57,7 +57,7 @@ internal sealed record PullOutsPlan(
                     new(
                         "slides",
                         HardwareWord.Slide,
-                        "Their slides: side, or a family of side slides of the shop file by its name.",
+                        "Their slides: side, under, or a family of slides of the shop file by its name.",
                         Default: "side"
                     ),
                 ]
@@ -84,10 +84,14 @@ internal sealed record PullOutsPlan(
         if (
             slides is "runners" or "side hung"
             || piece.Families.Slide(slides, fields.PlaceOf("slides")) is not { } slide
-            || slide.Kind != HardwareKinds.SideSlide
+            || (slide.Kind != HardwareKinds.SideSlide && slide.Kind != HardwareKinds.UnderSlide)
         )
             throw new CannotBuildException(
-                new InputError("A pull-out runs on side slides.", fields.PlaceOf("slides"), "`slides: side`")
+                new InputError(
+                    "A pull-out runs on slides that are bought.",
+                    fields.PlaceOf("slides"),
+                    "`slides: side`, or `slides: under`"
+                )
             );
         var at = fields
             .List("at")

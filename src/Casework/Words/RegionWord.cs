@@ -81,7 +81,11 @@ internal static class RegionWord
                     new("false front", FalseFront.Shape, "A front with no drawer behind it."),
                     new("open", new BareShape(), "Nothing: an open bay."),
                     new("shelves", ShelvesWord.Word, "Shelves behind it.", Default: "the carcase's shelves"),
-                    new("pull outs", PullOutsPlan.Shape, "Trays on slides behind its doors, in place of shelves."),
+                    new(
+                        "pull outs",
+                        PullOutsPlan.Shape,
+                        "Trays on slides behind its doors or in its open bay, in place of shelves."
+                    ),
                     new("lights", LightsWord.Word, "Lights in it."),
                     new("rack", RackWord.Word, "A rack behind it."),
                     new(

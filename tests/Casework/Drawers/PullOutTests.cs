@@ -50,15 +50,70 @@ public sealed class PullOutTests
         Assert.Equal(Exact("37.7 mm"), side.Extent.Min.X - piece.Part("larder face frame left stile").Extent.Max.X);
     }
 
+    /// <summary>600 inside; each slide takes 25 of packer, and 42 in all of the inside of the box, whose sides are 12.</summary>
+    [Fact]
+    public void Under_slides_lie_below_the_tray_and_make_it_wider()
+    {
+        var piece = Built.From(Recipe("{ doors: slab pair, pull outs: { count: 2, slides: under } }"));
+        piece.MustBeSound();
+        var (left, right) = (piece.Part("larder pull-out 1 left side"), piece.Part("larder pull-out 1 right side"));
+        Assert.Equal(Exact("532 mm"), right.Extent.Max.X - left.Extent.Min.X);
+        // 14 mm of room under the box; the packer stands on the floor of the bay beside the slide.
+        Assert.Equal(Exact("14 mm"), left.Extent.Min.Z - piece.Part("larder bottom").Extent.Max.Z);
+        Assert.Equal(
+            piece.Part("larder bottom").Extent.Max.Z,
+            piece.Part("larder pull-out 1 left packer").Extent.Min.Z
+        );
+        // The hooks of both slides go into the back.
+        Assert.Equal(2, piece.Part("larder pull-out 1 back").Cuts.OfType<RoundCut>().Count());
+    }
+
+    [Fact]
+    public void In_an_open_bay_the_slides_are_on_the_uprights()
+    {
+        var piece = Built.From(Recipe("{ open, pull outs: 2 }"));
+        piece.MustBeSound();
+        var (left, right) = (piece.Part("larder pull-out 1 left side"), piece.Part("larder pull-out 1 right side"));
+        // 600 less 12.7 on each side.
+        Assert.Equal(Exact("574.6 mm"), right.Extent.Max.X - left.Extent.Min.X);
+        Assert.DoesNotContain(piece.Parts, part => part.Role == Role.Packer);
+    }
+
+    [Fact]
+    public void Each_is_a_front_without_a_face_that_slides_out_and_is_judged_as_a_drawer()
+    {
+        var piece = Built.From(Recipe("{ doors: slab pair, pull outs: 2 }"));
+        var trays = piece.Fronts.Where(front => front.Motion == FrontMotion.SlidesOut).ToList();
+        Assert.Equal(2, trays.Count);
+        Assert.All(trays, tray => Assert.Empty(tray.Face));
+        var lower = Assert.IsType<DrawerFit>(
+            trays.Single(t => t.Group.EndsWith("/pull-out-1", StringComparison.Ordinal)).Drawer
+        );
+        Assert.Equal(piece.Part("larder pull-out 1 left packer").Id, lower.RunsBetween.Left);
+        Assert.Equal(Exact("12.7 mm"), lower.SideClearance.AtLeast);
+        Assert.Equal(5, lower.Box.Count);
+    }
+
+    /// <summary>A rail of 40 stands up 22 over the bottom of 18: trays slide out over it.</summary>
+    [Fact]
+    public void The_lowest_tray_passes_the_rail_of_a_face_frame()
+    {
+        var piece = Built.From(Recipe("{ doors: slab pair, pull outs: 2 }", ", face frame: { stiles: 50, rails: 40 }"));
+        Assert.Equal(
+            Exact("12 mm"),
+            piece.Part("larder pull-out 1 left side").Extent.Min.Z
+                - piece.Part("larder face frame bottom rail").Extent.Max.Z
+        );
+    }
+
     [Theory]
     [InlineData("{ doors: slab pair, pull outs: 9 }", "There is no room for pull-out")]
-    [InlineData("{ open, pull outs: 2 }", "Pull-outs run behind doors.")]
     [InlineData(
         "{ doors: slab pair, pull outs: 2, shelves: { fixed: 1 } }",
         "in the place of shelves|take the place of shelves"
     )]
     [InlineData("{ doors: slab pair, pull outs: { count: 2, at: [20] } }", "2 pull-outs and 1 heights")]
-    [InlineData("{ doors: slab pair, pull outs: { count: 2, slides: under } }", "runs on side slides")]
+    [InlineData("{ doors: slab pair, pull outs: { count: 2, slides: runners } }", "runs on slides that are bought")]
     public void What_cannot_be_pulled_out_is_refused(string front, string says) =>
         Assert.Contains(says.Split('|')[^1], Built.ErrorOf(Recipe(front)), StringComparison.Ordinal);
 }
