@@ -233,6 +233,15 @@ internal sealed class PieceBuilder
         return fitting;
     }
 
+    /// <summary>Fits rods or rails that are bought by the length.</summary>
+    /// <param name="bars">What is seen of each.</param>
+    public Hardware FitBars(string kind, Point at, IReadOnlyList<Extent> bars, params IReadOnlyList<PartDraft> ties)
+    {
+        var fitting = Fit(kind, at, bars.Count, ties) with { Bars = bars };
+        _hardware[^1] = fitting;
+        return fitting;
+    }
+
     /// <summary>Fits a pull or knob.</summary>
     public Hardware FitHandle(HardwareFamily family, Point at, HandleSize size, PartDraft part)
     {

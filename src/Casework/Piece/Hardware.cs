@@ -19,6 +19,12 @@ public sealed record Hardware(string Id, string Kind, IReadOnlyList<string> Ties
     /// <summary>The size of a pull or knob, centred on <see cref="At"/> on the face of its front; null for all else.</summary>
     public HandleSize? Handle { get; init; }
 
+    /// <summary>
+    /// What is seen of rods and rails that are bought by the length, each as the box around it, in the frame of the group of
+    /// the first part it ties; none for all else.
+    /// </summary>
+    public IReadOnlyList<Extent> Bars { get; init; } = [];
+
     /// <summary>Kilograms that a pair of them carries by its maker's sheet; null where that is not known.</summary>
     public Rational? LoadKg { get; init; }
 }

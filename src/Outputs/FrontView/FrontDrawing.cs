@@ -92,6 +92,8 @@ internal sealed class FrontDrawing
         FindingMarks.DefineHatches(svg);
         DrawFloor(svg, view);
         PieceLines.Draw(svg, view, _piece, _backToFront);
+        var spots = new VisibleSpots(_piece, _backToFront, _partBounds);
+        BarMarks.Draw(svg, view, _piece, spots);
         SwingMarks.Draw(svg, view, _fronts);
         HandleMarks.Draw(svg, view, _piece, field);
         new SizeLines(svg, view, _piece, Bounds).Draw(_heights, _widths);
@@ -103,7 +105,6 @@ internal sealed class FrontDrawing
             boundsOfGroup.TryAdd(front.Group, bounds);
         }
         var labels = new GapLabels(svg, view, _piece.Format, field, frontAreas, boundsOfGroup);
-        var spots = new VisibleSpots(_piece, _backToFront, _partBounds);
         var dimensioned = new FindingMarks(svg, view, _piece, field, labels, spots).Draw(_report.Findings, _gaps);
         var names = new FrontNames(svg, view, _piece, field);
         names.Draw(_fronts);

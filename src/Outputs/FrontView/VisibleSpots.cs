@@ -40,6 +40,27 @@ internal sealed class VisibleSpots(
     public bool IsSeen(string partId) =>
         Of(partId).Take(1).Any(spot => string.Equals(PartAt(spot), partId, StringComparison.Ordinal));
 
+    /// <summary>True where nothing stands before a box in the view at its middle and near both of its ends.</summary>
+    /// <param name="nearestY">Depth of its nearest point; what is seen through does not count.</param>
+    public bool IsClearBefore(Span2 box, double nearestY)
+    {
+        foreach (var share in (ReadOnlySpan<double>)[0.5, 0.1, 0.9])
+        {
+            var spot = new Vec2(box.MinX + (box.Width * share), box.MinZ + (box.Height * share));
+            foreach (var face in backToFront)
+            {
+                var kind = piece.Parts[face.Part].Material.Kind;
+                if (
+                    face.NearestY < nearestY
+                    && kind is not (MaterialKind.Glass or MaterialKind.Plastic)
+                    && Holds(face, spot)
+                )
+                    return false;
+            }
+        }
+        return true;
+    }
+
     private string PartAt(Vec2 spot)
     {
         for (var i = backToFront.Count - 1; i >= 0; i--)

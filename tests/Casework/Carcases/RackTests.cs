@@ -91,6 +91,12 @@ public sealed class RackTests
             rods.Select(r => r.Kind.Replace(" mm", "", StringComparison.Ordinal)).Distinct()
         );
         Assert.Equal(4 * 14, rods.Sum(r => r.Count));
+        // The first rods stand half of what 13 pitches leave of 564 from the side: 22, less their radius of 5; between the rails.
+        var bar = rods.SelectMany(r => r.Bars).MinBy(b => (b.Min.X, b.Min.Z, b.Min.Y));
+        Assert.Equal(
+            ("35", "48", "10", "282"),
+            (piece.Write(bar.Min.X), piece.Write(bar.Min.Z), piece.Write(bar.Width), piece.Write(bar.Height))
+        );
         Assert.Equal(26, Assert.Single(piece.Loads).Count);
         piece.MustBeSound();
     }

@@ -46,6 +46,26 @@ public class Front_view
         Assert.Contains("1\" = 1'-0\" (1:12)", texts);
     }
 
+    [Theory]
+    [InlineData(-100, true)]
+    [InlineData(100, false)]
+    public void A_rod_is_drawn_where_no_board_stands_before_it(int depth, bool isSeen)
+    {
+        var sketch = new Sketch("Rack").Board("back", Role.Back, (0, 0, 0), (500, 18, 400));
+        var min = new Point(Sketch.Mm(90), Sketch.Mm(depth), Sketch.Mm(50));
+        sketch.Hardware.Add(
+            new("rods", "rod", ["back"], min)
+            {
+                Bars = [new(min, new(Sketch.Mm(110), Sketch.Mm(depth + 20), Sketch.Mm(350)))],
+            }
+        );
+        // Of 300 at one to five: 60 high and 4 wide.
+        var rods = Draw(sketch.Build(), Cupboards.ReportOf())
+            .Descendants(Svg + "rect")
+            .Where(rect => (rect.Attribute("width")?.Value, rect.Attribute("height")?.Value) == ("4", "60"));
+        Assert.Equal(isSeen ? 1 : 0, rods.Count());
+    }
+
     [Fact]
     public void A_knob_is_drawn_round_in_its_place_and_size()
     {

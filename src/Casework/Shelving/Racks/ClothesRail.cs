@@ -71,10 +71,15 @@ internal static class ClothesRail
                 Dowels.HoleBox(at.With(Axis.X, inside.Side(into)), into, diameter.Length, radius),
                 "socket"
             );
-        piece.Fit(
+        piece.FitBars(
             $"clothes rail {format.WriteWithUnit(diameter.Length)}, {format.WriteWithUnit(inside.Width)} long less the floors of its sockets",
             at,
-            1,
+            [
+                new Extent(
+                    new(inside.Min.X, at.Y - radius, at.Z - radius),
+                    new(inside.Max.X, at.Y + radius, at.Z + radius)
+                ),
+            ],
             bay.InsideLeft,
             bay.InsideRight
         );

@@ -74,18 +74,26 @@ internal static class PlateRack
         var into = Into(site);
         var fitting = site.Piece.NextFittingId;
         var y = (lower.Reckoned.Min.Y + lower.Reckoned.Max.Y) / 2;
+        var bars = new List<Extent>();
+        var radius = diameter / 2;
         for (var n = 0; n < count; n++)
         {
             var x = first + (pitch * n);
+            bars.Add(
+                new(
+                    new(x - radius, y - radius, lower.Reckoned.Max.Z),
+                    new(x + radius, y + radius, upper.Reckoned.Min.Z)
+                )
+            );
             lower.Bore(CutKind.Bore, new(x, y, lower.Reckoned.Max.Z), Direction.Down, diameter, into, fitting);
             upper.Bore(CutKind.Bore, new(x, y, upper.Reckoned.Min.Z), Direction.Up, diameter, into, fitting);
         }
         var length = upper.Reckoned.Min.Z - lower.Reckoned.Max.Z + (into * 2);
         var format = LengthFormat.For(site.Piece.Scope.Unit);
-        site.Piece.Fit(
+        site.Piece.FitBars(
             $"rod {format.WriteWithUnit(diameter)}, {format.WriteWithUnit(length)} long",
             new(first, y, lower.Reckoned.Max.Z),
-            count,
+            bars,
             lower,
             upper
         );
