@@ -10,13 +10,17 @@ using Dryfit.Parameters;
 namespace Dryfit.Casework.Corners;
 
 /// <summary>
-/// Builds the open end of a run: one side, a back planted on its rear edge, and boards jointed into the side and screwed to
-/// the back, each with its free front corner sawn off.
+/// Builds the canted end of a run: one side, a back planted on its rear edge, and boards jointed into the side and screwed to
+/// the back, each with its free front corner sawn off; where it is closed, a panel along the cant and a side behind it.
 /// </summary>
 internal sealed class CantedMaker(PieceBuilder piece, CarcasePlan plan, CantedPlan canted)
 {
     private readonly Figure _thickness = plan.Body.Thickness;
     private readonly Figure _dado = piece.Shop.Length(JointRules.DadoDepth, "dado depth");
+
+    private readonly CantedShape? _closed = canted.IsClosed
+        ? new CantedShape(plan.Envelope, canted, plan.Body.Thickness)
+        : null;
 
     private Direction Fixed => canted.AtRight ? Direction.Left : Direction.Right;
 
@@ -48,11 +52,23 @@ internal sealed class CantedMaker(PieceBuilder piece, CarcasePlan plan, CantedPl
             outside.Min.With(Axis.Y, outside.Max.Y - material.Thickness.Length)
         );
         Screws.Between(piece, side, back, Direction.Front, 4);
-        Flat("bottom", Role.Bottom, deep, outside.Min.Z, side, back);
-        Flat("top panel", Role.Top, deep, outside.Max.Z - _thickness.Length, side, back);
+        var closing = _closed?.Make(piece, plan, deep);
+        if (closing is { } ends)
+            Screws.Between(piece, ends.End, back, Direction.Front, 4);
+        Lay("bottom", Role.Bottom, outside.Min.Z);
+        Lay("top panel", Role.Top, outside.Max.Z - _thickness.Length);
         var n = 0;
         foreach (var height in Heights())
-            Flat($"fixed shelf {++n}", Role.Shelf, deep, outside.Min.Z + _thickness.Length + height.Length, side, back);
+            Lay($"fixed shelf {++n}", Role.Shelf, outside.Min.Z + _thickness.Length + height.Length);
+
+        void Lay(string name, Role role, Length z)
+        {
+            var flat = Flat(name, role, deep, z, side, back);
+            if (closing is not { } ends)
+                return;
+            PanelJoints.Tie(piece, plan.Joint, ends.End, flat, Fixed.Opposite(), Axis.Y);
+            Screws.Between(piece, flat, ends.Panel, Direction.Back, 3, glued: true);
+        }
     }
 
     private IReadOnlyList<Figure> Heights()
@@ -86,14 +102,24 @@ internal sealed class CantedMaker(PieceBuilder piece, CarcasePlan plan, CantedPl
             );
     }
 
-    private void Flat(string name, Role role, Figure deep, Length z, PartDraft side, PartDraft back)
+    private PartDraft Flat(string name, Role role, Figure deep, Length z, PartDraft side, PartDraft back)
     {
         var outside = plan.Envelope;
         var length = plan.Width - _thickness;
         if (IsLetIn)
             length += _dado;
+        // Where it is closed the board ends at the short side, or goes into it.
+        var inside = Length.Zero;
+        if (_closed is not null)
+        {
+            length -= _thickness;
+            if (IsLetIn)
+                length += _dado;
+            inside = IsLetIn ? _thickness.Length - _dado.Length : _thickness.Length;
+        }
         length = length.As($"{name} length");
-        var x = canted.AtRight ? outside.Max.X - length.Length : outside.Min.X;
+        var (across, cutDeep) = _closed?.CutOff(inside) ?? (canted.Across.Length, canted.Deep.Length);
+        var x = canted.AtRight ? outside.Max.X - inside - length.Length : outside.Min.X + inside;
         var flat = piece.Board(
             plan.Group,
             name,
@@ -110,10 +136,11 @@ internal sealed class CantedMaker(PieceBuilder piece, CarcasePlan plan, CantedPl
             Swept.Corner(flat.Extent, Fixed.Opposite(), Direction.Front),
             Fixed,
             Direction.Back,
-            [(Length.Zero, Length.Zero), (canted.Across.Length, Length.Zero), (Length.Zero, canted.Deep.Length)],
+            [(Length.Zero, Length.Zero), (across, Length.Zero), (Length.Zero, cutDeep)],
             called: "corner cut off"
         );
         PanelJoints.Tie(piece, plan.Joint, side, flat, Fixed, Axis.Y);
         Screws.Between(piece, flat, back, Direction.Front, 3);
+        return flat;
     }
 }

@@ -12,8 +12,8 @@ internal static class CantedWord
     public static RecordShape Word { get; } =
         new(
             "canted",
-            "The open end of a run: fixed shelves between bottom and top, carried by one side and the back, with the front corner of the free end cut off so that nobody runs into it.",
-            "canted: { end: right, across: 200, deep: 150 }",
+            "The end of a run with its front corner cut off, so that nobody runs into it: fixed shelves between bottom and top, open to the front and the end, or closed by a panel along the cant.",
+            "canted: { end: right, across: 200, deep: 150, closed: yes }",
             () =>
                 [
                     new("end", new ChoiceShape("right", "left"), "The free end.", Default: "right"),
@@ -28,6 +28,12 @@ internal static class CantedWord
                         new LengthShape(LengthSign.AboveZero),
                         "How much of the end is cut off, from front to back.",
                         Default: "as much as across, at 45 degrees"
+                    ),
+                    new(
+                        "closed",
+                        new YesNoShape(),
+                        "Whether a panel stands along the cant, mitred flush with the front and the end, and a short side behind it; the front stays open.",
+                        Default: "no: the boards are seen from the end"
                     ),
                 ]
         );
@@ -78,7 +84,26 @@ internal static class CantedWord
                 fields.Place,
                 "less of it, so that the shelves keep an edge on both"
             );
-        return new(fields.Text("end") != "left", across, deep);
+        var canted = new CantedPlan(fields.Text("end") != "left", across, deep, fields.YesNo("closed"));
+        if (canted.IsClosed)
+            RefuseNoEnd(fields, plan, canted);
+        return canted;
+    }
+
+    /// <summary>Behind the panel a side must be left to joint the boards into, and before it a front.</summary>
+    private static void RefuseNoEnd(Fields fields, CarcasePlan plan, CantedPlan canted)
+    {
+        var shape = new CantedShape(plan.Envelope, canted, plan.Body.Thickness);
+        var least = plan.Body.Thickness.Length * 3;
+        if (
+            shape.BehindAcross.Length + least > plan.Width.Length
+            || shape.BehindDeep.Length + least > plan.Depth.Length - plan.Back!.Material.Thickness.Length
+        )
+            throw Refused(
+                "The panel along the cant leaves no front, or no side behind it.",
+                fields.Place,
+                "less of a cant, or a larger end"
+            );
     }
 
     private static CannotBuildException Refused(string message, SourcePlace place, string wanted) =>

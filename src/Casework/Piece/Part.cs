@@ -73,6 +73,9 @@ public enum Role
     /// <summary>A panel that closes what stands behind another run.</summary>
     BlindPanel,
 
+    /// <summary>A panel at an angle that closes the canted end of a run.</summary>
+    CantPanel,
+
     /// <summary>A rail or cleat by which a carcase hangs on the wall.</summary>
     HangingRail,
 

@@ -82,4 +82,58 @@ public sealed class CantedTests
             Built.ErrorOf(Metric($"end: {{ size: [300, 720, 400], {more} }}")),
             StringComparison.Ordinal
         );
+
+    [Theory]
+    [InlineData("right", "left", 150, 200)]
+    [InlineData("left", "right", 150, 200)]
+    [InlineData("right", "left", 120, 120)]
+    public void Closed_cant_has_a_panel_and_a_side_behind_it(string end, string other, int across, int deep)
+    {
+        var piece = Built.From(
+            Metric(
+                $"end: {{ size: [300, 720, 400], joint: screws, canted: {{ end: {end}, across: {across}, deep: {deep}, closed: yes }}, shelves: {{ fixed: 1 }} }}"
+            )
+        );
+        piece.MustBeSound();
+        piece.Measures($"end {other} side", "720 x 393.5 x 18");
+        // The outside of the panel is the long side of the triangle; inside it reaches on to the front and to the end.
+        var along = Math.Sqrt((across * across) + (deep * deep));
+        var (front, rear) = (18.0 * across / deep, 18.0 * deep / across);
+        var panel = piece.Part("end cant panel");
+        Assert.Equal(along + front + rear, panel.Width.Length.ToMillimetres(), 0.004);
+        Assert.Equal((along + ((front + rear) / 2)) * 18 * 720, piece.VolumeMm3(panel), 60.0);
+        // Square to the cant the panel is 18 thick: along the end 18 x the long side / across.
+        var behind = deep + (18 * along / across);
+        var side = piece.Part($"end {end} side");
+        Assert.Equal(393.5 - behind + rear, side.Width.Length.ToMillimetres(), 0.004);
+        // All stays within the outside of the carcase.
+        foreach (var part in piece.Parts)
+        {
+            var points = part.Solid.Vertices.Select(v => part.Placed.Frame.ToWorld(v)).ToList();
+            Assert.InRange(piece.Grid.ToMm(points.Min(p => p.X)), -0.003, 300);
+            Assert.InRange(piece.Grid.ToMm(points.Max(p => p.X)), 0, 300.003);
+            Assert.InRange(piece.Grid.ToMm(points.Min(p => p.Y)), -0.003, 400);
+        }
+    }
+
+    [Theory]
+    [InlineData("joint: dado")]
+    [InlineData("joint: dowels, turned: { right: 30 }")]
+    [InlineData("joint: plugged screws, back: { material: body }")]
+    public void Closed_cant_is_sound_however_it_is_joined(string more) =>
+        Built
+            .From(
+                Metric(
+                    $"end: {{ size: [320, 720, 400], canted: {{ across: 120, deep: 100, closed: yes }}, shelves: {{ fixed: 2 }}, {more} }}"
+                )
+            )
+            .MustBeSound();
+
+    [Fact]
+    public void Closed_cant_leaves_a_side_behind_it() =>
+        Assert.EndsWith(
+            "The panel along the cant leaves no front, or no side behind it.",
+            Built.ErrorOf(Metric("end: { size: [300, 720, 400], canted: { across: 240, closed: yes } }")),
+            StringComparison.Ordinal
+        );
 }
