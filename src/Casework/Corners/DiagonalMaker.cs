@@ -43,6 +43,8 @@ internal sealed class DiagonalMaker(PieceBuilder piece, CarcasePlan plan, Diagon
         if (plan.Top is { } board)
             DiagonalTop.Make(piece, plan, diagonal, _shape, board, box, topZ);
         new DiagonalFront(piece, plan, diagonal, _shape, box).Make(height, baseZ, measured);
+        if (plan.Head is { } head)
+            new DiagonalHead(piece, plan, diagonal, _shape).Make(head, topZ);
         if (plan.Stand is PlinthPlan plinth)
         {
             var under = new DiagonalPlinth(piece, plan, _shape).Make(plinth);

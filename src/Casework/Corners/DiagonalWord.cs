@@ -12,7 +12,7 @@ internal static class DiagonalWord
     public static RecordShape Word { get; } =
         new(
             "diagonal",
-            "A corner carcase whose front runs across the corner at 45 degrees: its size is measured along both walls, and its face frame is mitred to meet the fronts of the two runs. Its top follows the corner, and so does a worktop over it.",
+            "A corner carcase whose front runs across the corner at 45 degrees: its size is measured along both walls, and its face frame is mitred to meet the fronts of the two runs. Its top follows the corner, and so do its head and a worktop over it.",
             "diagonal: { corner: right, beside: 560 }",
             () =>
                 [
@@ -44,17 +44,7 @@ internal static class DiagonalWord
         var beside = said.Beside;
         foreach (
             var key in (ReadOnlySpan<string>)
-                [
-                    "blind",
-                    "filler",
-                    "hangs on",
-                    "head",
-                    "faced",
-                    "scribes",
-                    "floor scribe",
-                    "front edges",
-                    "grain runs on",
-                ]
+                ["blind", "filler", "hangs on", "faced", "scribes", "floor scribe", "front edges", "grain runs on"]
         )
         {
             if (carcase.Has(key) && carcase.Text(key) != "none")
