@@ -321,6 +321,9 @@ internal sealed class FrontLayout(PieceBuilder piece, CarcasePlan plan, Box box,
             case Filling.Drawer
                 when _blind is not null && (cell.Left == _blind || cell.Right == _blind || _frame is not null):
                 throw BlindPanel.NoDrawer(plan.Blind!);
+            case Filling.Drawer when region.PullOuts is { } trays:
+                PullOutFront.Build(piece, site, trays);
+                break;
             case Filling.Drawer:
                 DrawerWord.Build(piece, site, region.Said, piece.Scope, _names.NextDrawer(cell.Bay));
                 break;

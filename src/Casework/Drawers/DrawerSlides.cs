@@ -97,7 +97,9 @@ internal static class DrawerSlides
                 .As("packer thickness");
             // In the middle of the box, or low where the slides lie under it, but within its own opening.
             var clear = site.Opening.Clear;
-            var z = sizes.Run.IsUnder ? clear.Min.Z : sizes.BottomZ + ((sizes.Height.Length - width.Length) / 2);
+            var z = sizes.Run.IsUnder
+                ? sizes.BottomZ - sizes.Run.Below.Length
+                : sizes.BottomZ + ((sizes.Height.Length - width.Length) / 2);
             z = Length.Max(clear.Min.Z, Length.Min(z, clear.Max.Z - width.Length));
             var x = side == Direction.Left ? site.Opening.Clear.Min.X - gap : site.Opening.Clear.Max.X;
             var packer = piece.Board(

@@ -63,7 +63,7 @@ internal static class DrawerWord
     }
 
     /// <summary>The box front lies on the applied one; the ends of the sides too, and the bottom where it is planted.</summary>
-    private static void Screw(PieceBuilder piece, DrawerPlan plan, PartDraft applied, DrawerBox box)
+    public static void Screw(PieceBuilder piece, DrawerPlan plan, PartDraft applied, DrawerBox box)
     {
         Screws.Between(piece, applied, box.Front, Direction.Front, FrontScrews);
         if (plan.Joint != DrawerJoint.HalfBlind)
@@ -75,7 +75,7 @@ internal static class DrawerWord
             piece.Join(JointKind.Butt, applied, box.Bottom, Direction.Front, glued: false);
     }
 
-    private static BandedPanel Face(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group)
+    public static BandedPanel Face(PieceBuilder piece, FrontSite site, DrawerPlan plan, GroupDraft group)
     {
         var fit = plan.Fit;
         var (width, height) = (fit.Width().As("front width"), fit.Height.As("front height"));

@@ -1,4 +1,6 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Fronts;
+using Dryfit.Casework.Fronts.Handles;
 using Dryfit.Casework.Words;
 using Dryfit.Findings;
 using Dryfit.Parameters;
@@ -20,6 +22,12 @@ internal sealed record PullOutsPlan(
     SourcePlace Place
 )
 {
+    /// <summary>What one front that all of them are screwed to is made of; null where they slide out one by one.</summary>
+    public Material? Front { get; init; }
+
+    /// <summary>What is said of them; null where a number says all.</summary>
+    public Fields? Said { get; init; }
+
     private static readonly CountShape Number = new(1, 12);
 
     private static RecordShape Written { get; } =
@@ -55,6 +63,14 @@ internal sealed record PullOutsPlan(
                         Default: "the material called `bottoms`, else `backs`, else that of the box"
                     ),
                     new(
+                        "front",
+                        new NameShape("material"),
+                        "Material of one front that closes the opening in place of doors: all of them are screwed to it and slide out together.",
+                        Default: "none: each slides out by itself"
+                    ),
+                    FrontShapes.Hang,
+                    HandleShapes.Fields[0],
+                    new(
                         "slides",
                         HardwareWord.Slide,
                         "Their slides: side, under, or a family of slides of the shop file by its name.",
@@ -64,6 +80,30 @@ internal sealed record PullOutsPlan(
         );
 
     public static Shape Shape { get; } = new EitherShape(Number, Written);
+
+    /// <summary>Whether one front is asked for that all of them are screwed to.</summary>
+    public static bool HasFront(Fields region) => region.Map("pull outs")?.Has("front") == true;
+
+    private static void RefuseFront(Fields region, Fields fields)
+    {
+        var idle = ((string[])["hang", "pull"]).FirstOrDefault(fields.Has);
+        if (!fields.Has("front") && idle is not null)
+            throw new CannotBuildException(
+                new InputError(
+                    $"Pull-outs without a front have no {idle}.",
+                    fields.PlaceOf(idle),
+                    "front: with its material, too"
+                )
+            );
+        if (fields.Has("front") && region.Has("doors"))
+            throw new CannotBuildException(
+                new InputError(
+                    "Pull-outs behind doors have no front of their own.",
+                    fields.PlaceOf("front"),
+                    "the doors or the front"
+                )
+            );
+    }
 
     public static PullOutsPlan? Read(Fields region, PieceBuilder piece)
     {
@@ -80,6 +120,7 @@ internal sealed record PullOutsPlan(
                 piece.Families.Slide("side", place),
                 place
             );
+        RefuseFront(region, fields);
         var slides = fields.Text("slides") ?? "side";
         if (
             slides is "runners" or "side hung"
@@ -115,7 +156,11 @@ internal sealed record PullOutsPlan(
             Named("bottom"),
             slide,
             place
-        );
+        )
+        {
+            Front = Named("front"),
+            Said = fields,
+        };
 
         Material? Named(string key) =>
             fields.Text(key) is { } name ? piece.Materials.Get(name, fields.PlaceOf(key)) : null;

@@ -137,6 +137,7 @@ internal static class RegionWord
                 fields.Has("doors") ? Filling.Doors
                 : fields.Has("drawer") ? Filling.Drawer
                 : fields.Has("false front") ? Filling.FalseFront
+                : PullOutsPlan.HasFront(fields) ? Filling.Drawer
                 : Filling.Open,
             Said = fields.Node("doors") ?? fields.Node("drawer") ?? fields.Node("false front"),
             Shelves = ShelvesWord.Read(fields, piece),
@@ -195,7 +196,7 @@ internal static class RegionWord
 
     private static void RefuseRackInDrawer(Fields fields)
     {
-        foreach (var key in (string[])["rack", "clothes rail", "lights"])
+        foreach (var key in (string[])["rack", "clothes rail", "lights", "pull outs"])
         {
             foreach (
                 var filling in ((string[])["columns", "rows", "drawer"]).Where(_ => fields.Has(key)).Where(fields.Has)
@@ -212,7 +213,7 @@ internal static class RegionWord
         }
     }
 
-    private static string Told(string key) => key == "lights" ? key : $"a {key}";
+    private static string Told(string key) => key is "lights" or "pull outs" ? key : $"a {key}";
 
     private static void RefuseWrongSize(Fields fields, string? across)
     {

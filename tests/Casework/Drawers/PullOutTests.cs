@@ -94,6 +94,38 @@ public sealed class PullOutTests
         Assert.Equal(5, lower.Box.Count);
     }
 
+    /// <summary>600 x 800 inside, overlaid fronts that stop 1.5 short of the outside: 633 x 833; boxes of 100 every 400.</summary>
+    [Fact]
+    public void Trays_on_one_front_slide_out_together()
+    {
+        var piece = Built.From(Recipe("{ pull outs: { count: 2, front: body, pull: pull } }"));
+        piece.MustBeSound();
+        var face = piece.Part("larder pull-out front");
+        Assert.Equal((Exact("633 mm"), Exact("833 mm")), (face.Length.Length, face.Width.Length));
+        var (lower, upper) = (
+            piece.Part("larder pull-out tray 1 left side"),
+            piece.Part("larder pull-out tray 2 left side")
+        );
+        Assert.Equal(Exact("30 mm"), lower.Extent.Min.Z);
+        Assert.Equal(Exact("400 mm"), upper.Extent.Min.Z - lower.Extent.Min.Z);
+        // 600 less 12.7 on each side: slides on the uprights.
+        Assert.Equal(
+            Exact("574.6 mm"),
+            piece.Part("larder pull-out tray 1 right side").Extent.Max.X - lower.Extent.Min.X
+        );
+        var front = Assert.Single(piece.Fronts);
+        Assert.Equal(FrontMotion.SlidesOut, front.Motion);
+        Assert.Equal(10, front.Drawer!.Box.Count);
+        foreach (var tray in (int[])[1, 2])
+            Assert.Contains(
+                piece.Joints,
+                joint =>
+                    joint.Kind == JointKind.Screwed
+                    && joint.Enters == piece.Part($"larder pull-out tray {tray} box front").Id
+                    && joint.Receives == face.Id
+            );
+    }
+
     /// <summary>A rail of 40 stands up 22 over the bottom of 18: trays slide out over it.</summary>
     [Fact]
     public void The_lowest_tray_passes_the_rail_of_a_face_frame()
@@ -107,6 +139,13 @@ public sealed class PullOutTests
     }
 
     [Theory]
+    [InlineData("{ pull outs: { count: 9, front: body } }", "There is no room for larder pull-out tray")]
+    [InlineData(
+        "{ doors: slab pair, pull outs: { count: 2, front: body } }",
+        "Pull-outs behind doors have no front of their own."
+    )]
+    [InlineData("{ open, pull outs: { count: 2, pull: pull } }", "Pull-outs without a front have no pull.")]
+    [InlineData("{ drawer, pull outs: 2 }", "There is no room for pull outs behind a drawer.")]
     [InlineData("{ doors: slab pair, pull outs: 9 }", "There is no room for pull-out")]
     [InlineData(
         "{ doors: slab pair, pull outs: 2, shelves: { fixed: 1 } }",
