@@ -81,7 +81,7 @@ public static class Design
         var sections = new Sections(recipe, scope);
         var measured = sections.Measured();
         var cut = sections.Cut();
-        var materials = sections.Materials();
+        var materials = sections.Materials(rules);
         var families = new Families(rules, recipe["hardware"] as Mapping);
         var spaces = RoomWord.Read(recipe, scope);
         var piece = new PieceBuilder(scope, rules, materials, cut) { Families = families, Spaces = spaces };

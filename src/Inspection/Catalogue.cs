@@ -17,8 +17,10 @@ public static class Catalogue
         new SlidingDoors(),
         new Handles(),
         new DrawerRuns(),
+        new DrawerStock(),
         new LooseFit(),
         new CaptivePanes(),
+        new ThicknessFit(),
         new JointMeets(),
         new CutOuts(),
         new Connected(),
@@ -42,8 +44,10 @@ public static class Catalogue
     internal static IReadOnlyList<CheckRun> NotChecked { get; } =
     [
         CheckRun.Left("contact without a joint", NotMade),
-        CheckRun.Left("tongues and panels that rattle in their thickness", NotMade),
-        CheckRun.Left("stock thicker or thinner than its actual thickness says", NotMade),
+        CheckRun.Left(
+            "stock thicker or thinner than it is said to be, in grooves as wide as that: cut them to the stock in hand",
+            "only drawer boxes and grooves of another width are held against it"
+        ),
         CheckRun.Left("swing of doors and travel of drawers, with their pulls", NotMade),
         CheckRun.Left("hinges and borings: how many, against edges, shelves and each other", NotMade),
         CheckRun.Left("shelves that are too short for their pins", NotMade),

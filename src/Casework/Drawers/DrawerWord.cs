@@ -128,6 +128,9 @@ internal static class DrawerWord
             run.Behind.Length,
             plan.Running == DrawerRunning.Slides ? sizes.Slide.Length : Length.Zero,
             (runs.Left.Edge(Direction.Front).Id, runs.Right.Edge(Direction.Front).Id)
-        );
+        )
+        {
+            GoesByInside = run.IsUnder,
+        };
     }
 }

@@ -102,4 +102,8 @@ public sealed record DrawerFit(
     Length BehindAtLeast,
     Length SlideLength,
     (string Left, string Right) RunsBetween
-);
+)
+{
+    /// <summary>Whether its slides lie under it and go by the inside of the box: how thick the sides are makes no difference to them.</summary>
+    public bool GoesByInside { get; init; }
+}

@@ -44,4 +44,10 @@ public sealed record Material(
 {
     /// <summary>Whether only one of its faces is fit to be seen.</summary>
     public bool HasOneGoodFace { get; init; }
+
+    /// <summary>How much thicker or thinner than <see cref="Thickness"/> the stock may be; null where that is not known.</summary>
+    public Figure? Varies { get; init; }
+
+    /// <summary>Whether the recipe says what it really measures, or how far it varies: nobody need measure it again.</summary>
+    public bool IsMeasured { get; init; }
 }

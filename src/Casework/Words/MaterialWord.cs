@@ -55,6 +55,12 @@ internal static class MaterialWord
                         Default: "two"
                     ),
                     new(
+                        "varies by",
+                        new LengthShape(LengthSign.ZeroOrMore),
+                        "How much thicker or thinner the stock may be than it is said to be.",
+                        Default: "as published for the stuff; little where `actual` says what it measures"
+                    ),
+                    new(
                         "density",
                         new CountShape(1, 25_000),
                         "kg in a cubic metre, for stuff that is not known.",
@@ -74,6 +80,24 @@ internal static class MaterialWord
             Mapping written => Written(entry.Key, new Fields(written, scope), scope),
             _ => null,
         };
+
+    /// <summary>The material with how far its stock varies: as the recipe says, or by the house rule for its stuff.</summary>
+    public static Material Varying(Material material, Entry entry, Scope scope, Shop shop)
+    {
+        var said = entry.Value is Mapping written ? new Fields(written, scope) : null;
+        var varies = said?.LengthOrNull("varies by", "stock varies by");
+        var isMeasured = said?.Has("actual") ?? false;
+        return material with
+        {
+            Varies =
+                varies
+                ?? shop.Length(
+                    isMeasured ? StockRules.Measured : StockRules.For(material.Kind, material.Stuff),
+                    "stock varies by"
+                ),
+            IsMeasured = isMeasured || varies is not null,
+        };
+    }
 
     private static Material? Spoken(string name, Scalar spoken, Scope scope)
     {

@@ -9,13 +9,14 @@ namespace Dryfit.Casework.Words;
 /// <summary>Reads the sections of the recipe that stand beside the carcases.</summary>
 internal sealed class Sections(Mapping recipe, Scope scope)
 {
-    public Materials Materials()
+    /// <param name="shop">For how far stock varies; null where only what is wrong with the recipe is asked for.</param>
+    public Materials Materials(Shop? shop = null)
     {
         var materials = new Dictionary<string, Material>(StringComparer.Ordinal);
         foreach (var entry in Entries("materials"))
         {
             if (MaterialWord.Read(entry, scope) is { } material)
-                materials[entry.Key] = material;
+                materials[entry.Key] = shop is null ? material : MaterialWord.Varying(material, entry, scope, shop);
         }
         return new Materials(materials);
     }

@@ -32,6 +32,21 @@ public sealed class MaterialTests
         Assert.True(body.DensityKgPerM3 > 0);
     }
 
+    /// <summary>House rules: plywood 0.4 as sold, particleboard 0.3, planed timber 0.1, what was measured 0.1.</summary>
+    [Theory]
+    [InlineData("birch plywood 18", "0.4", false)]
+    [InlineData("melamine 18", "0.3", false)]
+    [InlineData("mdf 18", "0.2", false)]
+    [InlineData("pine 18", "0.1", false)]
+    [InlineData("{ sheet: birch plywood, called: 18, actual: 17.7 }", "0.1", true)]
+    [InlineData("{ sheet: birch plywood, thickness: 18, varies by: 0.25 }", "0.25", true)]
+    public void Stock_varies_as_published_unless_it_was_measured(string said, string mm, bool isMeasured)
+    {
+        var body = Body(said);
+        Assert.Equal(Measure.LengthText.Parse(mm, Measure.LengthUnit.Millimetre).Length, body.Varies?.Length);
+        Assert.Equal(isMeasured, body.IsMeasured);
+    }
+
     [Fact]
     public void What_a_sheet_is_called_is_kept_beside_what_it_measures()
     {

@@ -198,6 +198,9 @@ internal sealed record Board(
 
     public MaterialKind Stuff { get; init; } = MaterialKind.Solid;
 
+    /// <summary>How far its stock varies; zero where it is as said.</summary>
+    public Length Varies { get; init; }
+
     /// <summary>Wedges taken off besides, in board coordinates of the grid.</summary>
     public IReadOnlyList<PrismCut> Wedges { get; init; } = [];
 
@@ -249,7 +252,10 @@ internal sealed record Board(
     }
 
     private Material Material() =>
-        new("stuff", Stuff, "stuff", Given("thickness", Bench.Mm(20)), null, null, true, 700, "from memory", Source);
+        new("stuff", Stuff, "stuff", Given("thickness", Bench.Mm(20)), null, null, true, 700, "from memory", Source)
+        {
+            Varies = Given("stock varies by", Varies),
+        };
 
     private static Figure Given(string name, Length length) => Figure.Given(name, length, new TradeOrigin("bench"));
 

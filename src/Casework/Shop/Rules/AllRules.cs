@@ -32,5 +32,6 @@ public static class AllRules
         .. HangRules.All,
         .. WorktopRules.All,
         .. ConnectorRules.All,
+        .. StockRules.All,
     ];
 }
