@@ -23,6 +23,9 @@ public sealed record DesignOptions(IReadOnlyList<Setting> Settings, LengthUnit? 
 
     /// <summary>The files beside the recipe, for the maker's own words; null where there are none to be had.</summary>
     public INeighbourFiles? Files { get; init; }
+
+    /// <summary>Whether the maker's own numbers (<c>as cut</c>) are left out, and every part is as reckoned.</summary>
+    public bool AsReckoned { get; init; }
 }
 
 /// <summary>The door of the stage: a checked tree becomes a finished piece.</summary>
@@ -80,7 +83,7 @@ public static class Design
         var recipe = written.Recipe;
         var sections = new Sections(recipe, scope);
         var measured = sections.Measured();
-        var cut = sections.Cut();
+        var cut = options.AsReckoned ? new AsCut() : sections.Cut();
         var materials = sections.Materials(rules);
         var families = new Families(rules, recipe["hardware"] as Mapping);
         var spaces = RoomWord.Read(recipe, scope);

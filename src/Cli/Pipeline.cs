@@ -1,6 +1,7 @@
 using Dryfit.Casework;
 using Dryfit.Findings;
 using Dryfit.Inspection;
+using Dryfit.Mending;
 using Dryfit.Outputs;
 using Dryfit.Outputs.CutList;
 using Dryfit.Outputs.Documents;
@@ -22,6 +23,42 @@ internal static class Pipeline
         return design.Ok
             ? new(new ProvedPiece(design.Value!, Inspector.Inspect(design.Value!)), [])
             : new(null, design.Errors);
+    }
+
+    /// <summary>Reads, builds and inspects, and works out which numbers of the recipe would mend what was found.</summary>
+    /// <param name="texts">The recipe and the files beside it, with all edits made: what to write where they are wanted.</param>
+    public static Result<ProvedPiece> Mend(
+        InputFile recipe,
+        InputFile? shop,
+        Request request,
+        INeighbourFiles files,
+        out IReadOnlyList<SourceText> texts
+    )
+    {
+        var remembered = new RememberedFiles(files);
+        var piece = Build(recipe, shop, request, remembered, out var understood);
+        texts = [new(recipe.Name, recipe.Bytes), .. remembered.All.Select(file => new SourceText(file.Name, file.Bytes))];
+        if (!piece.Ok)
+            return new(null, piece.Errors);
+        var report = Inspector.Inspect(piece.Value!);
+        var job = new Job
+        {
+            Texts = texts,
+            Understood = understood,
+            Now = new(piece.Value!, report),
+            Build = attempt => Try(attempt, shop, request, remembered),
+        };
+        return new(new ProvedPiece(piece.Value!, Mender.Mend(job)), []);
+    }
+
+    /// <summary>The piece from texts that differ from the files; null where they cannot be built.</summary>
+    private static Tried? Try(Attempt attempt, InputFile? shop, Request request, RememberedFiles files)
+    {
+        var recipe = new InputFile(attempt.Texts[0].Name, attempt.Texts[0].Bytes);
+        var beside = attempt.Texts.Skip(1).ToDictionary(text => text.Name, text => text.Bytes, StringComparer.Ordinal);
+        var asked = request with { AsReckoned = attempt.AsReckoned };
+        var proved = Prove(recipe, shop, asked, files.With(beside)).Value;
+        return proved is null ? null : new Tried(proved.Piece, proved.Report);
     }
 
     /// <summary>Reads and builds.</summary>
@@ -74,7 +111,11 @@ internal static class Pipeline
         Dryfit.Outputs.Findings.FindingsJson.Write(proved.Piece, proved.Report);
 
     private static DesignOptions Options(Request request, INeighbourFiles files) =>
-        new([.. request.Set.Select(set => new Setting(set.Name, set.Value))], request.Units) { Files = files };
+        new([.. request.Set.Select(set => new Setting(set.Name, set.Value))], request.Units)
+        {
+            Files = files,
+            AsReckoned = request.AsReckoned,
+        };
 }
 
 /// <summary>A piece with what the checks have to say about it.</summary>

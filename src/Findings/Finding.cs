@@ -66,4 +66,8 @@ public sealed record Wanted(Length? AtLeast, Length? AtMost)
 /// <summary>What would mend a finding.</summary>
 /// <param name="Text">One sentence a maker would say.</param>
 /// <param name="Sure">True where the new value was solved for; false where it is a guess.</param>
-public sealed record Remedy(string Text, bool Sure);
+public sealed record Remedy(string Text, bool Sure)
+{
+    /// <summary>The exact edits that do it, in the order of the text; none where they were not looked for or there are none.</summary>
+    public IReadOnlyList<Edit> Edits { get; init; } = [];
+}

@@ -8,6 +8,9 @@ namespace Dryfit.Findings;
 /// <param name="Checks">Every check there is, in catalogue order, with what it covered or why it was not run.</param>
 public sealed record Report(IReadOnlyList<Finding> Findings, IReadOnlyList<CheckRun> Checks)
 {
+    /// <summary>Which numbers would mend what was found; null where that was not asked.</summary>
+    public Mended? Mended { get; init; }
+
     /// <summary>True where a finding says not to cut. A stop that the maker accepted with a reason does not count.</summary>
     public bool StopsTheSaw =>
         Findings.Any(finding => finding.Kind.Severity == Severity.Stop && finding.AcceptedBecause is null);

@@ -10,6 +10,12 @@ namespace Dryfit.Parameters;
 /// <param name="Number">The plain number; null where it is a length.</param>
 public sealed record Understood(Scalar Value, string? Inches, string? Millimetres, string? Number)
 {
+    /// <summary>What a number without a unit means where this stands.</summary>
+    public LengthUnit Unit { get; init; }
+
+    /// <summary>Whether it was understood as a length.</summary>
+    public bool IsLength => Inches is not null;
+
     /// <summary>Every length, number and formula worked out so far, in the order of the text; what had errors is left out.</summary>
     public static IReadOnlyList<Understood> List(Scope scope) =>
         [
@@ -18,7 +24,7 @@ public sealed record Understood(Scalar Value, string? Inches, string? Millimetre
                 .OrderBy(s => s.Scalar.Place.File, StringComparer.Ordinal)
                 .ThenBy(s => s.Scalar.Place.Line)
                 .ThenBy(s => s.Scalar.Place.Column)
-                .Select(s => Of(s, scope.Unit)),
+                .Select(s => Of(s, scope.Unit) with { Unit = s.Names.Unit }),
         ];
 
     private static Understood Of(Site site, LengthUnit unit)

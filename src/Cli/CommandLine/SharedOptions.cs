@@ -97,4 +97,8 @@ internal sealed record Request(
     string? Shop,
     IReadOnlyList<(string Name, string Value)> Set,
     LengthUnit? Units
-);
+)
+{
+    /// <summary>Whether the recipe's own numbers (<c>as cut</c>) are left out.</summary>
+    public bool AsReckoned { get; init; }
+}

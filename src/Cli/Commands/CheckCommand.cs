@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Dryfit.Findings;
 
 namespace Dryfit.Cli;
 
@@ -8,7 +9,9 @@ internal static class CheckCommand
 {
     private static readonly HelpPage Page = new(
         "Builds the piece in memory, measures it, and prints what it finds, the gravest first. Nothing is written. Exit "
-            + "code 1 says that something must stop the saw.",
+            + "code 1 says that something must stop the saw. With --mend it also works out, by building the piece again, "
+            + "which number of the recipe to change to what, and shows that as a diff; --apply then makes the edits and "
+            + "touches no other character of the file.",
         [
             new("dryfit check cupboard.dryfit.yaml", "All findings, and what was checked."),
             new(
@@ -19,6 +22,8 @@ internal static class CheckCommand
                 "dryfit check cupboard.dryfit.yaml --shop shed.yaml --quiet",
                 "Your own shop's rules; only what is wrong."
             ),
+            new("dryfit check cupboard.dryfit.yaml --mend", "Also which numbers would mend it, as a diff."),
+            new("dryfit check cupboard.dryfit.yaml --mend --apply", "The same, and the recipe changed so."),
             new("dryfit check cupboard.dryfit.yaml --json > findings.json", "For another program."),
         ],
         []
@@ -29,9 +34,25 @@ internal static class CheckCommand
         var command = new Command("check", "findings only");
         var shared = new SharedOptions();
         shared.AddTo(command);
+        var mend = new Option<bool>("--mend")
+        {
+            Description = "work out which numbers of the recipe mend what is found, and show them as a diff",
+        };
+        var apply = new Option<bool>("--apply") { Description = "with --mend: make those edits in the file" };
+        command.Options.Insert(0, mend);
+        command.Options.Insert(1, apply);
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(apply) && !result.GetValue(mend))
+                result.AddError("--apply makes the edits that --mend works out: write --mend --apply.");
+        });
         command.SetAction(parsed =>
-            Run(shared.Read(parsed), shared.IsJson(parsed), shared.IsQuiet(parsed), surroundings)
-        );
+        {
+            var (request, json, quiet) = (shared.Read(parsed), shared.IsJson(parsed), shared.IsQuiet(parsed));
+            return parsed.GetValue(mend)
+                ? new MendAction(surroundings).Run(request, json, quiet, parsed.GetValue(apply))
+                : Run(request, json, quiet, surroundings);
+        });
         return (command, Page);
     }
 
@@ -43,7 +64,11 @@ internal static class CheckCommand
         if (json)
             surroundings.Out.Write(Encoding.UTF8.GetString(Pipeline.FindingsJson(proved).Bytes.Span));
         else
+        {
             ReportText.Write(proved, quiet, surroundings);
+            if (!quiet && proved.Report.Count(Severity.Stop) + proved.Report.Count(Severity.Warn) > 0)
+                surroundings.Out.WriteLine("--mend works out which number to change, and to what.");
+        }
         return proved.Report.StopsTheSaw ? ExitCode.Stop : ExitCode.Fine;
     }
 }

@@ -1,4 +1,5 @@
 using Dryfit.Findings;
+using Dryfit.Mending;
 using Dryfit.Parameters;
 
 namespace Dryfit.Cli;
@@ -19,6 +20,18 @@ internal sealed class Proof(Surroundings surroundings)
         var (recipe, shop) = Read(request);
         var beside = new BesideRecipe(recipe, surroundings);
         var proved = Pipeline.Prove(recipe, shop, request, beside);
+        code = proved.Ok ? ExitCode.Fine : Refuse(proved.Errors, All(recipe, shop, beside), json);
+        return proved.Ok ? proved.Value : null;
+    }
+
+    /// <summary>The same with what would mend its findings.</summary>
+    /// <param name="texts">The recipe and the files beside it that it is built from.</param>
+    /// <exception cref="FileTroubleException">A file cannot be read.</exception>
+    public ProvedPiece? Mended(Request request, bool json, out IReadOnlyList<SourceText> texts, out int code)
+    {
+        var (recipe, shop) = Read(request);
+        var beside = new BesideRecipe(recipe, surroundings);
+        var proved = Pipeline.Mend(recipe, shop, request, beside, out texts);
         code = proved.Ok ? ExitCode.Fine : Refuse(proved.Errors, All(recipe, shop, beside), json);
         return proved.Ok ? proved.Value : null;
     }

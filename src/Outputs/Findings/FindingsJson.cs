@@ -52,6 +52,8 @@ public static class FindingsJson
         foreach (var check in report.Checks)
             WriteCheck(json, check);
         json.WriteEndArray();
+        if (report.Mended is { } mended)
+            WriteMended(json, mended);
         json.WriteEndObject();
     }
 
@@ -205,6 +207,42 @@ public static class FindingsJson
         json.WriteStartObject("remedy");
         json.WriteString("text", PlainText.Clean(remedy.Text));
         json.WriteBoolean("sure", remedy.Sure);
+        WriteEdits(json, remedy.Edits);
+        json.WriteEndObject();
+    }
+
+    private static void WriteEdits(Utf8JsonWriter json, IReadOnlyList<Edit> edits)
+    {
+        json.WriteStartArray("edits");
+        foreach (var edit in edits)
+        {
+            json.WriteStartObject();
+            json.WriteString("file", PlainText.Clean(edit.Place.File));
+            json.WriteNumber("line", edit.Place.Line);
+            json.WriteNumber("column", edit.Place.Column);
+            json.WriteNumber("length", edit.Place.Length);
+            json.WriteString("old", PlainText.Clean(edit.OldText));
+            json.WriteString("new", PlainText.Clean(edit.NewText));
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+    }
+
+    private static void WriteMended(Utf8JsonWriter json, Mended mended)
+    {
+        json.WriteStartObject("mended");
+        WriteEdits(json, mended.Edits);
+        json.WriteStartArray("left");
+        foreach (var left in mended.Left)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("number", left.Number);
+            json.WriteString("why", PlainText.Clean(left.Why));
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+        json.WriteNumber("builds", mended.Builds);
+        json.WriteBoolean("stopsTheSaw", mended.After.StopsTheSaw);
         json.WriteEndObject();
     }
 
