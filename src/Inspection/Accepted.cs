@@ -40,9 +40,12 @@ internal static class Accepted
             var meant = Enumerable.Range(0, marked.Count).Where(i => Means(accepted, marked[i], names)).ToList();
             if (meant.Count == 0)
             {
-                var message = Catalogue.All.Any(kind => kind.Id == accepted.Kind)
-                    ? $"The recipe accepts '{accepted.Kind}', which does not come up."
-                    : $"The recipe accepts '{accepted.Kind}', and there is no finding of that name.";
+                var message =
+                    !Catalogue.All.Any(kind => kind.Id == accepted.Kind)
+                        ? $"The recipe accepts '{accepted.Kind}', and there is no finding of that name."
+                    : marked.Exists(finding => finding.Kind.Id == accepted.Kind)
+                        ? $"The recipe accepts '{accepted.Kind}' of '{accepted.Parts}'; it comes up of other parts only."
+                    : $"The recipe accepts '{accepted.Kind}', which does not come up.";
                 var nearest = NearestWord.To(accepted.Kind, Catalogue.All.Select(kind => kind.Id));
                 var remedy =
                     nearest is null || nearest == accepted.Kind

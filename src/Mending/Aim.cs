@@ -16,6 +16,9 @@ internal sealed class Aim(Finding finding, IReadOnlyList<Edit> settled, Tried be
     /// <summary>Whether no more may be tried.</summary>
     public bool IsOver => trials.AreUsedUp;
 
+    /// <summary>How many builds there may be: for this finding, or in all where those run out first.</summary>
+    public int Limit => trials.Limit;
+
     /// <summary>How far it is off now.</summary>
     public Miss? Now => Miss.Of(finding);
 

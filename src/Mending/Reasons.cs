@@ -7,7 +7,7 @@ namespace Dryfit.Mending;
 /// <summary>The lines that the sizes of some parts come from, by the sums behind them.</summary>
 internal static class Reasons
 {
-    /// <summary>Where the sizes of a finding's parts, of their doors and drawers, and of those's openings are said.</summary>
+    /// <summary>Where the sizes of a finding's parts, of their doors and drawers, and of their openings are said.</summary>
     public static IReadOnlyList<SourcePlace> PlacesBehind(Finding finding, Piece piece)
     {
         var ids = finding.Parts.ToHashSet(StringComparer.Ordinal);
@@ -22,13 +22,15 @@ internal static class Reasons
         var openings = piece.Fronts.Where(front => groups.Contains(front.Group)).Select(front => front.Opening);
         var closed = openings.ToHashSet(StringComparer.Ordinal);
         var figures = parts
-            .SelectMany(part => (Figure[])[part.Length, part.Width, part.Thickness])
+            .SelectMany(SizesOf)
             .Concat(piece.Openings.Where(o => closed.Contains(o.Id)).SelectMany(o => o.Sizes).Select(size => size.Figure))
             .Concat(
                 piece.Groups.Where(g => groups.Contains(g.Id)).Reverse().SelectMany(g => g.Sizes).Select(size => size.Figure)
             );
         return PlacesBehind(figures);
     }
+
+    public static IEnumerable<Figure> SizesOf(Part part) => [part.Length, part.Width, part.Thickness];
 
     /// <summary>The places of all lines that figures lead to, each once, in the order met.</summary>
     public static IReadOnlyList<SourcePlace> PlacesBehind(IEnumerable<Figure> figures)

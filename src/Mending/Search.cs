@@ -22,6 +22,16 @@ internal sealed class Search(
     /// <summary>More numbers than these have no say in one finding, or the finding is not theirs.</summary>
     private const int MostNumbers = 20;
 
+    /// <summary>How far inside of a word's key its own numbers stand: the key, what it holds, the number's key, the number.</summary>
+    private const int InOneWord = 3;
+
+    private readonly HashSet<SourcePlace> _behindFirst =
+    [
+        .. Reasons.PlacesBehind(
+            piece.Parts.Where(part => part.Id == asFound.Parts.FirstOrDefault()).SelectMany(Reasons.SizesOf)
+        ),
+    ];
+
     private int _looked;
 
     /// <summary>Own numbers first, which are the likeliest slips; then all others that have a say. Null where nothing does it.</summary>
@@ -50,7 +60,7 @@ internal sealed class Search(
         if (aim.IsOver)
             return string.Create(
                 CultureInfo.InvariantCulture,
-                $"No number that mends it was found before the limit of builds was reached."
+                $"No number that mends it was found before the limit of {aim.Limit} builds."
             );
         if (aim.Spoiled is { } spoiled)
             return $"{Words.Of([spoiled.Edit], asFound.Place?.File ?? spoiled.Edit.Place.File)} would do it, but then: {spoiled.Instead.Message}";
@@ -95,15 +105,28 @@ internal sealed class Search(
             : null;
     }
 
-    /// <summary>The cure that changes least: the fewest parts, and of those by the least; the first where they are alike.</summary>
+    /// <summary>
+    /// The cure that changes least. Of the maker's own numbers that by the least; of others one in the very line that the
+    /// finding names, or behind the sizes of its first part, before all that reach further; then the one that changes the
+    /// fewest parts.
+    /// </summary>
     private Cure? Best(IEnumerable<Cure?> cures) =>
         cures
             .OfType<Cure>()
-            .OrderBy(cure => cure.Edits.Any(edit => !IsOwn(edit)) ? Changes.Count(aim.Before.Piece, cure.Outcome.Piece) : 0)
+            .OrderBy(cure => cure.Edits.All(IsNear) ? 0 : 1)
+            .ThenBy(cure => cure.Edits.All(IsOwn) ? 0 : Changes.Count(aim.Before.Piece, cure.Outcome.Piece))
             .ThenBy(cure => cure.By)
             .FirstOrDefault();
 
     private bool IsOwn(Edit edit) => numbers.Any(number => number.IsAsCut && number.Place == edit.Place);
+
+    private bool IsNear(Edit edit) =>
+        IsOwn(edit)
+        || numbers.Any(number => number.Place == edit.Place && _behindFirst.Contains(number.Whole))
+        || (
+            asFound.Place is { } line
+            && numbers.Any(number => number.Place == edit.Place && Depth(number, [line with { UsedAt = null }]) is >= 0 and <= InOneWord)
+        );
 
     /// <summary>The numbers that have a say: those of the lines the finding names, nearest first, then those of the sums.</summary>
     private IReadOnlyList<WrittenLength> Concerned()
@@ -138,7 +161,7 @@ internal sealed class Search(
         }
     }
 
-    /// <summary>How far inside of a named line a number stands, counted in keys; -1 where it stands in none.</summary>
+    /// <summary>How far inside of a named line a number stands, counted in keys and what they hold; -1 where it stands in none.</summary>
     private static int Depth(WrittenLength number, HashSet<SourcePlace> lines)
     {
         if (lines.Contains(number.Whole))

@@ -14,6 +14,9 @@ internal sealed class Trials(Job job)
     /// <summary>Whether no more may be built for the finding at hand, or at all.</summary>
     public bool AreUsedUp => Builds >= Math.Min(_limit, job.MostBuilds);
 
+    /// <summary>The limit that is met first: of one finding, or of all together.</summary>
+    public int Limit => _limit <= job.MostBuilds ? job.MostBuildsForOne : job.MostBuilds;
+
     /// <summary>Begins to count for another finding.</summary>
     public void Begin() => _limit = Builds + job.MostBuildsForOne;
 

@@ -33,13 +33,14 @@ internal static class MendedText
 
     private static string Sum(Mended mended, IReadOnlyList<string>? written)
     {
-        var builds = string.Create(CultureInfo.InvariantCulture, $"The piece was built {mended.Builds} times to find out.");
+        var times = mended.Builds == 1 ? "once" : string.Create(CultureInfo.InvariantCulture, $"{mended.Builds} times");
+        var builds = mended.Builds == 0 ? "" : $" The piece was built {times} to find out.";
         if (mended.Edits.Count == 0)
-            return $"No number mends it. {builds}";
+            return $"No number mends it.{builds}";
         var edits = mended.Edits.Count == 1 ? "1 edit" : string.Create(CultureInfo.InvariantCulture, $"{mended.Edits.Count} edits");
         var then = mended.After.StopsTheSaw ? "something still stops the saw" : "nothing stops the saw";
         return written is null
-            ? $"With {(mended.Edits.Count == 1 ? "this edit" : "these edits")} {then}; --apply makes {(mended.Edits.Count == 1 ? "it" : "them")}. {builds}"
-            : $"{edits} made in {string.Join(" and ", written)}: now {then}. {builds}";
+            ? $"With {(mended.Edits.Count == 1 ? "this edit" : "these edits")} {then}; --apply makes {(mended.Edits.Count == 1 ? "it" : "them")}.{builds}"
+            : $"{edits} made in {string.Join(" and ", written)}: now {then}.{builds}";
     }
 }

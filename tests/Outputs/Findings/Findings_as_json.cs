@@ -42,6 +42,23 @@ public class Findings_as_json
     }
 
     [Fact]
+    public void A_mended_report_fits_it_too()
+    {
+        var edit = new Edit(Sketch.Somewhere, "390", "397");
+        var mended = Cupboards.TooWide(9) with { Remedy = new("In line 3: 390 -> 397.", Sure: true) { Edits = [edit] } };
+        var report = Cupboards.ReportOf(mended);
+        AssertFits(
+            FindingsJson.Write(
+                Cupboards.OneDoor(9).Build(),
+                report with
+                {
+                    Mended = new([edit], [new Unmended(1, "No number mends it.")], 7, report),
+                }
+            )
+        );
+    }
+
+    [Fact]
     public void Lengths_are_given_exactly()
     {
         var json = Parsed(
