@@ -37,7 +37,11 @@ internal static class Pipeline
     {
         var remembered = new RememberedFiles(files);
         var piece = Build(recipe, shop, request, remembered, out var understood);
-        texts = [new(recipe.Name, recipe.Bytes), .. remembered.All.Select(file => new SourceText(file.Name, file.Bytes))];
+        texts =
+        [
+            new(recipe.Name, recipe.Bytes),
+            .. remembered.All.Select(file => new SourceText(file.Name, file.Bytes)),
+        ];
         if (!piece.Ok)
             return new(null, piece.Errors);
         var report = Inspector.Inspect(piece.Value!);

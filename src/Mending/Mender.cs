@@ -21,9 +21,10 @@ public static class Mender
         if (open.Count == 0)
             return report with { Mended = new([], [], 0, report) };
         var numbers = WrittenLengths.In(job.Texts, job.Understood);
-        var own = numbers.Any(number => number.IsAsCut) && trials.AsReckoned() is { } reckoned
-            ? new OwnNumbers(job.Now.Piece, reckoned.Piece)
-            : null;
+        var own =
+            numbers.Any(number => number.IsAsCut) && trials.AsReckoned() is { } reckoned
+                ? new OwnNumbers(job.Now.Piece, reckoned.Piece)
+                : null;
 
         var settled = new List<Edit>();
         var now = job.Now;
@@ -46,7 +47,11 @@ public static class Mender
                     left[finding] = search.WhyNot();
                     continue;
                 }
-                foreach (var gone in open.Where(o => !mended.ContainsKey(o) && Standing.Same(o, report, cure.Outcome.Report) is null))
+                foreach (
+                    var gone in open.Where(o =>
+                        !mended.ContainsKey(o) && Standing.Same(o, report, cure.Outcome.Report) is null
+                    )
+                )
                 {
                     // One cause, one edit, however many findings tell of it.
                     mended.Add(gone, InOrder(cure.Edits));
@@ -59,12 +64,17 @@ public static class Mender
 
         return report with
         {
-            Findings = [.. report.Findings.Select(finding => mended.TryGetValue(finding, out var edits) ? Told(finding, edits, job) : finding)],
+            Findings =
+            [
+                .. report.Findings.Select(finding =>
+                    mended.TryGetValue(finding, out var edits) ? Told(finding, edits, job) : finding
+                ),
+            ],
             Mended = new(
                 InOrder(settled),
                 [
-                    .. report.Findings
-                        .Select((finding, n) => (finding, Number: n + 1))
+                    .. report
+                        .Findings.Select((finding, n) => (finding, Number: n + 1))
                         .Where(f => left.ContainsKey(f.finding))
                         .Select(f => new Unmended(f.Number, left[f.finding])),
                 ],

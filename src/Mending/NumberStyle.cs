@@ -66,14 +66,16 @@ internal sealed record NumberStyle
             var inches = Number(length.Inches - (12 * (Rational)feet));
             return inches is null ? null : string.Create(CultureInfo.InvariantCulture, $"{feet}{Feet}{inches}{Suffix}");
         }
-        var number = Number(Unit switch
-        {
-            WrittenUnit.Millimetre => length.Millimetres,
-            WrittenUnit.Centimetre => length.Millimetres / 10,
-            WrittenUnit.Metre => length.Millimetres / 1000,
-            WrittenUnit.Foot => length.Inches / 12,
-            _ => length.Inches,
-        });
+        var number = Number(
+            Unit switch
+            {
+                WrittenUnit.Millimetre => length.Millimetres,
+                WrittenUnit.Centimetre => length.Millimetres / 10,
+                WrittenUnit.Metre => length.Millimetres / 1000,
+                WrittenUnit.Foot => length.Inches / 12,
+                _ => length.Inches,
+            }
+        );
         return number is null ? null : number + Suffix;
     }
 
@@ -113,7 +115,9 @@ internal sealed record NumberStyle
         while (next < written.Length && !IsDigit(written[next]))
             next++;
         var between = written[first..next];
-        var isFeet = between.AsSpan().IndexOfAny("'\u2018\u2019\u2032\u00B4") >= 0 || between.Contains("f", StringComparison.OrdinalIgnoreCase);
+        var isFeet =
+            between.AsSpan().IndexOfAny("'\u2018\u2019\u2032\u00B4") >= 0
+            || between.Contains("f", StringComparison.OrdinalIgnoreCase);
         return next < written.Length && isFeet ? (between, next) : null;
     }
 

@@ -23,9 +23,15 @@ internal static class Reasons
         var closed = openings.ToHashSet(StringComparer.Ordinal);
         var figures = parts
             .SelectMany(SizesOf)
-            .Concat(piece.Openings.Where(o => closed.Contains(o.Id)).SelectMany(o => o.Sizes).Select(size => size.Figure))
             .Concat(
-                piece.Groups.Where(g => groups.Contains(g.Id)).Reverse().SelectMany(g => g.Sizes).Select(size => size.Figure)
+                piece.Openings.Where(o => closed.Contains(o.Id)).SelectMany(o => o.Sizes).Select(size => size.Figure)
+            )
+            .Concat(
+                piece
+                    .Groups.Where(g => groups.Contains(g.Id))
+                    .Reverse()
+                    .SelectMany(g => g.Sizes)
+                    .Select(size => size.Figure)
             );
         return PlacesBehind(figures);
     }

@@ -66,7 +66,10 @@ internal sealed class Search(
             return $"{Words.Of([spoiled.Edit], asFound.Place?.File ?? spoiled.Edit.Place.File)} would do it, but then: {spoiled.Instead.Message}";
         return _looked == 1
             ? "The one number that has a say in it does not mend it."
-            : string.Create(CultureInfo.InvariantCulture, $"None of the {_looked} numbers that have a say in it mends it alone.");
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"None of the {_looked} numbers that have a say in it mends it alone."
+            );
     }
 
     private Cure? Solve(WrittenLength number) => aim.IsOver ? null : new Solver(aim, number).Solve();
@@ -125,7 +128,9 @@ internal sealed class Search(
         || numbers.Any(number => number.Place == edit.Place && _behindFirst.Contains(number.Whole))
         || (
             asFound.Place is { } line
-            && numbers.Any(number => number.Place == edit.Place && Depth(number, [line with { UsedAt = null }]) is >= 0 and <= InOneWord)
+            && numbers.Any(number =>
+                number.Place == edit.Place && Depth(number, [line with { UsedAt = null }]) is >= 0 and <= InOneWord
+            )
         );
 
     /// <summary>The numbers that have a say: those of the lines the finding names, nearest first, then those of the sums.</summary>
@@ -145,7 +150,14 @@ internal sealed class Search(
         var sums = Reasons
             .PlacesBehind(asFound, piece)
             .SelectMany(place => numbers.Where(number => number.Whole == place));
-        return [.. named.Where(n => n.IsAsCut).Concat(sums.Where(n => n.IsAsCut)).Concat(Alternating(named, sums)).Distinct()];
+        return
+        [
+            .. named
+                .Where(n => n.IsAsCut)
+                .Concat(sums.Where(n => n.IsAsCut))
+                .Concat(Alternating(named, sums))
+                .Distinct(),
+        ];
     }
 
     /// <summary>One of each in turn: a line that is named may hold a whole carcase, and a sum may lead through a whole recipe.</summary>

@@ -49,7 +49,8 @@ internal static class Standing
     private static bool IsSameMessage(Finding a, Finding b) =>
         string.Equals(a.Message, b.Message, StringComparison.Ordinal);
 
-    private static bool IsAbout(Finding a, Finding b) => a.Parts.Count == b.Parts.Count && a.Parts.ToHashSet(StringComparer.Ordinal).SetEquals(b.Parts);
+    private static bool IsAbout(Finding a, Finding b) =>
+        a.Parts.Count == b.Parts.Count && a.Parts.ToHashSet(StringComparer.Ordinal).SetEquals(b.Parts);
 
     private static bool IsWorse(Finding now, Finding before) =>
         Miss.Of(now) is { } miss && Miss.Of(before) is { } was && Length.Abs(miss.By) > Length.Abs(was.By) + Rounding;

@@ -40,14 +40,21 @@ internal static class WrittenLengths
                 // A word that is used twice was understood twice; it is written once.
                 if (byLine[value.Value.Place.Line].LastOrDefault(home => home.Holds(value.Value.Place)) is not { } home)
                     continue;
-                all.AddRange(Of(value, home).Where(number => seen.Add(number.Place) && file.Holds(number.Place, number.Text)));
+                all.AddRange(
+                    Of(value, home).Where(number => seen.Add(number.Place) && file.Holds(number.Place, number.Text))
+                );
             }
         }
         return all;
     }
 
     /// <summary>A value of the tree with the way to it.</summary>
-    private sealed record Home(Scalar Scalar, IReadOnlyList<string> Keys, IReadOnlyList<SourcePlace> Within, Mapping? Parameter)
+    private sealed record Home(
+        Scalar Scalar,
+        IReadOnlyList<string> Keys,
+        IReadOnlyList<SourcePlace> Within,
+        Mapping? Parameter
+    )
     {
         public bool Holds(SourcePlace place) =>
             place.Column >= Scalar.Place.Column && place.Column < Scalar.Place.Column + Scalar.Place.Length;

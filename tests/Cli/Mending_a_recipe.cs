@@ -39,15 +39,27 @@ public sealed class Mending_a_recipe
     public void Applied_touches_those_characters_only()
     {
         using var shell = new Shell();
-        var odd = Recipes.NarrowDoor.ReplaceLineEndings("\r\n").Replace("366 }", "366 }\t# “später” gehobelt ", StringComparison.Ordinal);
+        var odd = Recipes
+            .NarrowDoor.ReplaceLineEndings("\r\n")
+            .Replace("366 }", "366 }\t# “später” gehobelt ", StringComparison.Ordinal);
         byte[] before = [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(odd)];
         File.WriteAllBytes(shell.PathOf("hall.dryfit.yaml"), before);
 
         Assert.Equal(0, shell.Run("check", "hall.dryfit.yaml", "--mend", "--apply"));
 
-        byte[] after = [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(odd.Replace("366", "397", StringComparison.Ordinal))];
+        byte[] after =
+        [
+            0xEF,
+            0xBB,
+            0xBF,
+            .. Encoding.UTF8.GetBytes(odd.Replace("366", "397", StringComparison.Ordinal)),
+        ];
         Assert.Equal(after, File.ReadAllBytes(shell.PathOf("hall.dryfit.yaml")));
-        Assert.Contains("1 edit made in hall.dryfit.yaml: now nothing stops the saw.", shell.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "1 edit made in hall.dryfit.yaml: now nothing stops the saw.",
+            shell.Out,
+            StringComparison.Ordinal
+        );
         Assert.Equal(["hall.dryfit.yaml"], shell.Names());
         Assert.Equal(0, shell.Run("check", "hall.dryfit.yaml", "--quiet"));
     }

@@ -38,15 +38,17 @@ public sealed class SourceTextTests
         var line = OneOf("é", "\t", "𝄞", "x", " ", "#", "\"").Array[0, 8].Select(string.Concat);
         var ends = OneOf("\n", "\r\n", "\r");
         Gen.Select(line, line, ends, Gen.Int[1, 99999], Gen.Int[1, 99999])
-            .Sample((before, behind, end, old, now) =>
-            {
-                var place = new SourcePlace("a", 2, before.Length + 1, $"{old}".Length);
-                var text = new SourceText("a", Encoding.UTF8.GetBytes($"{behind}{end}{before}{old}{behind}{end}"));
-                var there = text.With([new Edit(place, $"{old}", $"{now}")]);
-                Assert.Equal($"{behind}{end}{before}{now}{behind}{end}", there.Text);
-                var back = there.With([new Edit(place, $"{now}", $"{old}")]);
-                Assert.Equal(text.Bytes.ToArray(), back.Bytes.ToArray());
-            });
+            .Sample(
+                (before, behind, end, old, now) =>
+                {
+                    var place = new SourcePlace("a", 2, before.Length + 1, $"{old}".Length);
+                    var text = new SourceText("a", Encoding.UTF8.GetBytes($"{behind}{end}{before}{old}{behind}{end}"));
+                    var there = text.With([new Edit(place, $"{old}", $"{now}")]);
+                    Assert.Equal($"{behind}{end}{before}{now}{behind}{end}", there.Text);
+                    var back = there.With([new Edit(place, $"{now}", $"{old}")]);
+                    Assert.Equal(text.Bytes.ToArray(), back.Bytes.ToArray());
+                }
+            );
     }
 
     private static Gen<string> OneOf(params string[] texts) => Gen.Int[0, texts.Length - 1].Select(n => texts[n]);

@@ -21,7 +21,10 @@ internal static class EditedFiles
         Surroundings surroundings
     )
     {
-        var changed = before.Zip(after).Where(pair => !pair.First.Bytes.Span.SequenceEqual(pair.Second.Bytes.Span)).ToList();
+        var changed = before
+            .Zip(after)
+            .Where(pair => !pair.First.Bytes.Span.SequenceEqual(pair.Second.Bytes.Span))
+            .ToList();
         var files = new List<(string Path, string Temporary, SourceText Before, SourceText After)>();
         var name = "";
         try
@@ -32,7 +35,10 @@ internal static class EditedFiles
                 var path = Target(surroundings.FullPath(name));
                 RefuseReadOnly(path, name);
                 RefuseChanged(path, old);
-                var temporary = Path.Combine(Path.GetDirectoryName(path)!, $".{Path.GetFileName(path)}{TemporaryEnding}");
+                var temporary = Path.Combine(
+                    Path.GetDirectoryName(path)!,
+                    $".{Path.GetFileName(path)}{TemporaryEnding}"
+                );
                 files.Add((path, temporary, old, edited));
                 WriteTemporary(temporary, edited.Bytes, path);
             }

@@ -37,7 +37,10 @@ internal static class MendedText
         var builds = mended.Builds == 0 ? "" : $" The piece was built {times} to find out.";
         if (mended.Edits.Count == 0)
             return $"No number mends it.{builds}";
-        var edits = mended.Edits.Count == 1 ? "1 edit" : string.Create(CultureInfo.InvariantCulture, $"{mended.Edits.Count} edits");
+        var edits =
+            mended.Edits.Count == 1
+                ? "1 edit"
+                : string.Create(CultureInfo.InvariantCulture, $"{mended.Edits.Count} edits");
         var then = mended.After.StopsTheSaw ? "something still stops the saw" : "nothing stops the saw";
         return written is null
             ? $"With {(mended.Edits.Count == 1 ? "this edit" : "these edits")} {then}; --apply makes {(mended.Edits.Count == 1 ? "it" : "them")}.{builds}"

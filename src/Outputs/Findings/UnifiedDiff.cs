@@ -41,7 +41,13 @@ public static class UnifiedDiff
         return Math.Min(wish, last);
     }
 
-    private static void WriteHunk(StringBuilder text, IReadOnlyList<string> old, IReadOnlyList<string> now, int from, int to)
+    private static void WriteHunk(
+        StringBuilder text,
+        IReadOnlyList<string> old,
+        IReadOnlyList<string> now,
+        int from,
+        int to
+    )
     {
         var count = to - from + 1;
         text.Append(CultureInfo.InvariantCulture, $"@@ -{from + 1},{count} +{from + 1},{count} @@\n");

@@ -45,7 +45,10 @@ public class Findings_as_json
     public void A_mended_report_fits_it_too()
     {
         var edit = new Edit(Sketch.Somewhere, "390", "397");
-        var mended = Cupboards.TooWide(9) with { Remedy = new("In line 3: 390 -> 397.", Sure: true) { Edits = [edit] } };
+        var mended = Cupboards.TooWide(9) with
+        {
+            Remedy = new("In line 3: 390 -> 397.", Sure: true) { Edits = [edit] },
+        };
         var report = Cupboards.ReportOf(mended);
         AssertFits(
             FindingsJson.Write(
