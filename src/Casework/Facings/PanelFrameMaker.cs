@@ -14,6 +14,9 @@ namespace Dryfit.Casework.Facings;
 /// </summary>
 internal sealed class PanelFrameMaker(PieceBuilder piece, PanelFramePlan plan, FrameStance stance, Extent outside)
 {
+    /// <summary>A lip thinner than 3 mm splits off: common practice.</summary>
+    private static readonly Length ThinnestLip = Length.FromMillimetres(3);
+
     private readonly FrameGroove _groove = GrooveOf(piece, plan);
     private readonly FramePanels _panels = new(piece, plan, stance);
     private readonly List<PartDraft> _members = [];
@@ -229,14 +232,24 @@ internal sealed class PanelFrameMaker(PieceBuilder piece, PanelFramePlan plan, F
     /// As wide as a flat panel is thick: such a frame has no back to be thin for. A raised panel is cut down to a tongue for
     /// the groove of the house.
     /// </summary>
-    private static FrameGroove GrooveOf(PieceBuilder piece, PanelFramePlan plan) =>
-        new(
-            piece.Shop.Length(DoorRules.DoorGrooveDepth, "groove depth"),
-            piece.Shop.Length(DoorRules.DoorLip, "lip"),
-            plan.Raised is null
-                ? plan.Panel.Thickness.As("panel thickness")
-                : piece.Shop.Length(DoorRules.DoorGrooveWidth, "groove width")
-        );
+    private static FrameGroove GrooveOf(PieceBuilder piece, PanelFramePlan plan)
+    {
+        var width = plan.Raised is null
+            ? plan.Panel.Thickness.As("panel thickness")
+            : piece.Shop.Length(DoorRules.DoorGrooveWidth, "groove width");
+        var lip = piece.Shop.Length(DoorRules.DoorLip, "lip");
+        if (plan.Behind is { } behind)
+        {
+            var room = Figure.Given(
+                "what is left before the groove",
+                plan.Material.Thickness.Length - width.Length - behind,
+                new TradeOrigin("common practice")
+            );
+            if (room.Length >= ThinnestLip)
+                lip = Figure.Min(lip, room).As("lip");
+        }
+        return new(piece.Shop.Length(DoorRules.DoorGrooveDepth, "groove depth"), lip, width);
+    }
 
     private void Refuse(Figure inside, Figure clear)
     {

@@ -34,6 +34,9 @@ internal sealed record PanelFramePlan
     /// <summary>Whether the rails are tenoned into mortises of the stiles; else stub tenons go into the grooves.</summary>
     public bool IsTenoned { get; init; }
 
+    /// <summary>The wood that must stay behind the grooves, for dados from there; the lip gives way to it. Null for no more than is left.</summary>
+    public Length? Behind { get; init; }
+
     public required SourcePlace Place { get; init; }
 }
 

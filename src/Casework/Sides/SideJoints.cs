@@ -57,7 +57,7 @@ internal static class SideJoints
     )
     {
         var depth = (panel.Reckoned.Side(into) - side.Reckoned.Side(into.Opposite())) * into.Sign();
-        if (depth > side.Behind)
+        if (depth >= side.Behind)
             throw new CannotBuildException(
                 new InputError(
                     $"Dados of {Fronts.NoRoom.Show(depth)} in the {side.Name} would break into the groove of its panels.",

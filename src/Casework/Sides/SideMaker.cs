@@ -40,7 +40,14 @@ internal static class SideMaker
             Role.SidePanel
         );
         var material = sides.Frame.Material;
-        var frame = new PanelFrameMaker(piece, sides.Reaching(under), stance, outside).Make(width, height);
+        var wanted = sides.Reaching(under) with
+        {
+            // Between a dado and the groove of a panel some wood must stay.
+            Behind = plan.IsLetIn
+                ? piece.Shop.Length(JointRules.DadoDepth).Length + Length.FromMillimetres(new Rational(3, 2))
+                : null,
+        };
+        var frame = new PanelFrameMaker(piece, wanted, stance, outside).Make(width, height);
         return new FramedSide
         {
             Id = $"{plan.Group.Id}/{Slug.Of(name)}",

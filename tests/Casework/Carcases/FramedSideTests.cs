@@ -211,4 +211,14 @@ public sealed class FramedSideTests
     [InlineData("material: ash, stiles: 260", "", "Stiles and rails of a side leave nothing between them.")]
     public void What_cannot_be_is_told(string sides, string more, string message) =>
         Assert.EndsWith(message, Built.ErrorOf(Recipe(sides, more)), StringComparison.Ordinal);
+
+    [Fact]
+    public void Groove_gives_way_to_dados()
+    {
+        // 3/4 in: a panel of 1/4 and a dado of 1/4, with 1.5 mm between them, leave a lip of 4.85 mm and not of 1/4 in.
+        var piece = Built.From(Inch("press: { size: [30, 34, 18], joint: dado, sides: framed }"));
+        piece.MustBeSound();
+        var groove = piece.Part("press left side panel").Extent;
+        Assert.Equal(4.85, groove.Min.X.ToMillimetres(), 1e-9);
+    }
 }
