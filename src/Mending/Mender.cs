@@ -1,6 +1,4 @@
-using Dryfit.Casework;
 using Dryfit.Findings;
-using Dryfit.Measure;
 
 namespace Dryfit.Mending;
 

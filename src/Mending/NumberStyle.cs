@@ -117,7 +117,7 @@ internal sealed record NumberStyle
         var between = written[first..next];
         var isFeet =
             between.AsSpan().IndexOfAny("'\u2018\u2019\u2032\u00B4") >= 0
-            || between.Contains("f", StringComparison.OrdinalIgnoreCase);
+            || between.Contains('f', StringComparison.OrdinalIgnoreCase);
         return next < written.Length && isFeet ? (between, next) : null;
     }
 

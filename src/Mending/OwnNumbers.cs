@@ -38,7 +38,7 @@ internal sealed class OwnNumbers
         }
         foreach (var group in piece.Groups)
         {
-            foreach (var size in group.Sizes.DistinctBy(size => size.Name))
+            foreach (var size in group.Sizes.DistinctBy(size => size.Name, StringComparer.Ordinal))
                 yield return ("of " + group.Id, size.Name, size.Figure);
         }
     }

@@ -28,7 +28,7 @@ internal sealed class Search(
     private readonly HashSet<SourcePlace> _behindFirst =
     [
         .. Reasons.PlacesBehind(
-            piece.Parts.Where(part => part.Id == asFound.Parts.FirstOrDefault()).SelectMany(Reasons.SizesOf)
+            piece.Parts.Where(part => asFound.Parts is [var first, ..] && part.Id == first).SelectMany(Reasons.SizesOf)
         ),
     ];
 
@@ -137,7 +137,11 @@ internal sealed class Search(
     private IReadOnlyList<WrittenLength> Concerned()
     {
         var lines = ((SourcePlace?[])[asFound.Place, .. asFound.Related])
-            .Concat(piece.Parts.Where(part => asFound.Parts.Contains(part.Id)).Select(part => part.Source))
+            .Concat(
+                piece
+                    .Parts.Where(part => asFound.Parts.Contains(part.Id, StringComparer.Ordinal))
+                    .Select(part => part.Source)
+            )
             .OfType<SourcePlace>()
             .Select(place => place with { UsedAt = null })
             .ToHashSet();

@@ -9,7 +9,6 @@ using Dryfit.Casework.Shaping;
 using Dryfit.Casework.Shelving;
 using Dryfit.Casework.Sides;
 using Dryfit.Findings;
-using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 

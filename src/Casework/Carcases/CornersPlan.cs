@@ -1,5 +1,4 @@
 using Dryfit.Findings;
-using Dryfit.Measure;
 
 namespace Dryfit.Casework.Carcases;
 

@@ -1,6 +1,5 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
-using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Heads;
 using Dryfit.Casework.Joinery;
 using Dryfit.Casework.Shaping;

@@ -1,9 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Fronts.Handles;
-using Dryfit.Findings;
-using Dryfit.Measure;
-using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Drawers;
 

@@ -1,5 +1,4 @@
 using Dryfit.Casework.Building;
-using Dryfit.Casework.Words;
 using Dryfit.Findings;
 using Dryfit.Parameters;
 using Dryfit.Recipe;

@@ -1,5 +1,4 @@
 using Dryfit.Casework.Facings;
-using Dryfit.Measure;
 using Dryfit.Parameters;
 
 namespace Dryfit.Casework.Sides;

@@ -1,5 +1,4 @@
 using Dryfit.Casework.Building;
-using Dryfit.Casework.Carcases;
 using Dryfit.Casework.Facings;
 using Dryfit.Casework.Fronts;
 using Dryfit.Casework.Fronts.Frames;

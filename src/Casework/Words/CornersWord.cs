@@ -1,7 +1,6 @@
 using Dryfit.Casework.Building;
 using Dryfit.Casework.Carcases;
 using Dryfit.Findings;
-using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 

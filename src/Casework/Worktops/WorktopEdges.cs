@@ -1,5 +1,4 @@
 using Dryfit.Casework.Building;
-using Dryfit.Casework.Shaping;
 using Dryfit.Findings;
 using Dryfit.Measure;
 

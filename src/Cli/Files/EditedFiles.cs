@@ -90,7 +90,7 @@ internal static class EditedFiles
     }
 
     private static void RenameAll(
-        IReadOnlyList<(string Path, string Temporary, SourceText Before, SourceText After)> files,
+        List<(string Path, string Temporary, SourceText Before, SourceText After)> files,
         ref string name
     )
     {

@@ -9,7 +9,7 @@ internal sealed class RememberedFiles(INeighbourFiles files) : INeighbourFiles
 
     /// <summary>What was read, each file once.</summary>
     public IEnumerable<NeighbourFile> All =>
-        _read.Values.Where(file => file.Trouble is null).DistinctBy(file => file.Name);
+        _read.Values.Where(file => file.Trouble is null).DistinctBy(file => file.Name, StringComparer.Ordinal);
 
     public NeighbourFile Read(string path)
     {

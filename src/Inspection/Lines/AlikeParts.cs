@@ -1,7 +1,6 @@
 using Dryfit.Casework;
 using Dryfit.Findings;
 using Dryfit.Measure;
-using Dryfit.Parameters;
 
 namespace Dryfit.Inspection;
 

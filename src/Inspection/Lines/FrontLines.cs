@@ -57,7 +57,7 @@ internal static class FrontLines
     /// <summary>How many fronts of its own carcase stand one beyond the other on each side of a front: over, under, beside it.</summary>
     private static void Rank(List<Edged> fronts)
     {
-        foreach (var carcase in fronts.GroupBy(front => front.Carcase))
+        foreach (var carcase in fronts.GroupBy(front => front.Carcase, StringComparer.Ordinal))
         {
             foreach (var axis in (ReadOnlySpan<Axis>)[Axis.X, Axis.Z])
             {

@@ -1,4 +1,3 @@
-using Dryfit.Casework;
 using Dryfit.Findings;
 
 namespace Dryfit.Inspection;

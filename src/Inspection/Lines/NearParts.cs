@@ -1,6 +1,5 @@
 using Dryfit.Casework;
 using Dryfit.Findings;
-using Dryfit.Measure;
 using Dryfit.Parameters;
 
 namespace Dryfit.Inspection;

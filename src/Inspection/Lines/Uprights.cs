@@ -11,7 +11,7 @@ internal static class Uprights
     public static Outcome Check(InspectedPiece piece)
     {
         var carcases = piece
-            .Piece.Openings.GroupBy(opening => Carcase(piece, opening)?.Id)
+            .Piece.Openings.GroupBy(opening => Carcase(piece, opening)?.Id, StringComparer.Ordinal)
             .Where(of => of.Key is not null)
             .Select(of => new Stood(piece, piece.Group(of.Key!)!, [.. of]))
             .Where(stood => stood.Foot.Count > 1 && stood.Head.Count > 1)

@@ -117,7 +117,7 @@ internal sealed class OutlineWords(Part part, Func<Length, string> say)
             sign < 0 ? Along(corner, axis) : _blank.Max[axis] - Along(corner, axis);
     }
 
-    private static Length Off(IReadOnlyList<(Length A, Length In)> line, Length at)
+    private static Length Off(List<(Length A, Length In)> line, Length at)
     {
         for (var n = 1; n < line.Count; n++)
         {

@@ -95,7 +95,7 @@ public sealed class FramedSideTests
         );
         piece.MustBeSound();
         var shelf = piece.Part("press fixed shelf 1");
-        Assert.Empty(shelf.Cuts.Where(c => c.Kind == CutKind.Shoulder));
+        Assert.DoesNotContain(shelf.Cuts, cut => cut.Kind == CutKind.Shoulder);
         Assert.Equal(6, piece.Joints.Count(j => j.Kind == JointKind.Dado && j.Enters == shelf.Id));
     }
 
