@@ -57,7 +57,7 @@ internal sealed class SurroundMaker(PieceBuilder piece, GroupDraft owner, Extent
         foreach (var board in boards)
             RefuseClash(plan, board, before);
         foreach (var back in boards.Skip(1))
-            CornerMitre.Between(piece, front, back.Place.Lie.Shows, back, Direction.Front);
+            Mitre(plan, front, back, shaped);
         if (plan.Shape is { } shape)
         {
             foreach (var board in boards)
@@ -66,6 +66,40 @@ internal sealed class SurroundMaker(PieceBuilder piece, GroupDraft owner, Extent
         foreach (var board in boards)
             Plant(board, before);
         return new Surround(boards, outer, frontLength, (depth + stands).As("depth with " + plan.Name));
+    }
+
+    private void Mitre(SurroundPlan plan, PartDraft front, PartDraft back, Direction shaped)
+    {
+        var end = back.Place.Lie.Shows;
+        if (!plan.IsSplined)
+        {
+            CornerMitre.Between(piece, front, end, back, Direction.Front);
+            return;
+        }
+        // Where the shape is run the spline would come out of it.
+        var over = plan.Shape?.In ?? Length.Zero;
+        var run =
+            over.Sign == 0
+                ? plan.Height
+                : plan.Height - Figure.Given($"the {plan.Shape!.Called}", over, new TradeOrigin("its size"));
+        if (run.Length < piece.Shop.Length(JointRules.SplineDepth).Length * 2)
+            throw new CannotBuildException(
+                new InputError(
+                    $"The shape of the {plan.Name} leaves no room beside it for a spline across the mitre.",
+                    plan.Place,
+                    "a higher board, a smaller shape, or a plain mitre"
+                )
+            );
+        var from = front.Reckoned.Min.Z + (shaped == Direction.Down ? over : Length.Zero);
+        SplinedMitre.Between(
+            piece,
+            front,
+            end,
+            back,
+            Direction.Front,
+            $"{plan.Name} {Spoken.Of(end)} spline",
+            (from, run)
+        );
     }
 
     private static IEnumerable<Direction> Ends(SurroundPlan plan)

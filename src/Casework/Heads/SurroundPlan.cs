@@ -20,7 +20,11 @@ internal sealed record SurroundPlan(
     bool AtLeft,
     bool AtRight,
     SourcePlace Place
-);
+)
+{
+    /// <summary>Whether a spline lies across each mitre.</summary>
+    public bool IsSplined { get; init; }
+}
 
 /// <summary>What goes round the head of a carcase.</summary>
 /// <param name="Frieze">A flat band, against the carcase; null for none.</param>

@@ -36,6 +36,9 @@ internal sealed record SplineCorner(Direction End, Direction OtherEnd, Point Inn
     /// <summary>From the inner to the outer corner, rounded once.</summary>
     public Length Seam { get; } = (Stuff.Length * RootOfTwo).RoundTo(Finest);
 
+    /// <summary>A third of the seam, rounded once.</summary>
+    public Length Third => (Seam / 3).RoundTo(Finest);
+
     private Axis Beside => (Axis)(3 - (int)End.Axis() - (int)OtherEnd.Axis());
 
     public static SplineCorner Of(
@@ -125,9 +128,9 @@ internal sealed record SplineCorner(Direction End, Direction OtherEnd, Point Inn
             var (from, to) = spline.OnSeam;
             var beside = spline.Beside;
             // Across its faces it fits; a stopped end has the same room as the bottom of the groove.
-            if (spline.LiesFlat)
-                (from, to) = (from - room, to + room);
-            else
+            // Corners at 45 degrees are rounded: a step more than that on both sides, so that no rounding closes the groove.
+            (from, to) = spline.LiesFlat ? (from - room, to + room) : (from - Finest, to + Finest);
+            if (!spline.LiesFlat)
                 beside = (
                     beside.From > board.Extent.Min[Beside] ? beside.From - room : beside.From,
                     beside.To < board.Extent.Max[Beside] ? beside.To + room : beside.To

@@ -40,7 +40,7 @@ internal static class SplinedMitre
                 )
             );
         var (from, length) = run ?? corner.FromEdgeToEdge(receives, enters);
-        var middle = corner.Seam / 3;
+        var middle = corner.Third;
         corner.Let(
             piece,
             receives,

@@ -11,6 +11,15 @@ internal static class HeadWord
 {
     private static readonly ChoiceShape Sides = new("front and ends", "front and left", "front and right", "front");
 
+    /// <summary>How boards that go round meet at the front.</summary>
+    public static Field Corners { get; } =
+        new(
+            "corners",
+            new ChoiceShape("mitre", "splined mitre"),
+            "How they meet at the front corners, glued: in a plain mitre, or with a spline across it that stops where a shape is run.",
+            Default: "mitre"
+        );
+
     public static RecordShape Moulding { get; } =
         new(
             "moulding",
@@ -36,6 +45,7 @@ internal static class HeadWord
                         "The shape run along the lower edge of their outer face, along the upper one of a plinth.",
                         Default: "square"
                     ),
+                    Corners,
                     new("along", Sides, "Where they go; an end against a wall has none.", Default: "front and ends"),
                 ]
         );
@@ -96,8 +106,13 @@ internal static class HeadWord
             along is "front and ends" or "front and left",
             along is "front and ends" or "front and right",
             owner.PlaceOf(key)
-        );
+        )
+        {
+            IsSplined = fields is not null && IsSplined(fields),
+        };
     }
+
+    public static bool IsSplined(Fields fields) => fields.Text("corners") == "splined mitre";
 
     private static Figure? Length(Fields owner, string key) =>
         owner.Node(key) is Scalar { IsEmpty: false } ? owner.LengthOrNull(key, $"{key} height") : null;

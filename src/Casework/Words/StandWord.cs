@@ -66,6 +66,7 @@ internal static class StandWord
                         "The shape run along the upper edge of a planted plinth.",
                         Default: "square"
                     ),
+                    HeadWord.Corners,
                     new(
                         "setback",
                         new LengthShape(),
@@ -136,6 +137,7 @@ internal static class StandWord
         (string Key, bool Asked, string Wanted)[] keys =
         [
             ("set", isPlinth, "plinth: with its height"),
+            ("corners", isPlinth && fields.Text("set") == "planted", "a plinth that is planted"),
             ("edge", isPlinth && fields.Text("set") == "planted", "a plinth that is planted"),
             ("arch", isPlinth || kind == "legs", "legs with rails, or a plinth"),
         ];
@@ -178,7 +180,10 @@ internal static class StandWord
             case "planted":
                 var edge = EdgeWord.Read(fields, "edge", piece.Scope)?.Shape;
                 return new PlantedPlinthPlan(
-                    new SurroundPlan("plinth", material, height, edge, true, true, fields.PlaceOf("plinth")),
+                    new SurroundPlan("plinth", material, height, edge, true, true, fields.PlaceOf("plinth"))
+                    {
+                        IsSplined = HeadWord.IsSplined(fields),
+                    },
                     arch
                 );
             default:

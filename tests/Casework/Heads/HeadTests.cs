@@ -109,4 +109,70 @@ public sealed class HeadTests
             ),
             StringComparer.Ordinal
         );
+
+    /// <summary>
+    /// Oak of 25: a spline of 3, 9 into each, a third of the seam from the inner corner at (0, 0), so 25 / 3 out and before.
+    /// A cove of 20 along the lower edge leaves 40 of 60 mm for it.
+    /// </summary>
+    [Fact]
+    public void Splines_lie_across_the_mitres_of_a_cornice_above_its_shape()
+    {
+        var piece = Built.From(
+            Metric(
+                "box: { size: [600, 720, 400], head: { cornice: { height: 60, corners: splined mitre, edge: cove 20 } } }",
+                materials: Mouldings
+            )
+        );
+        piece.MustBeSound();
+        piece.Measures("box cornice left spline", "18 x 40 x 3");
+        var spline = piece.Part("box cornice left spline");
+        var corners = spline.Solid.Vertices.Select(spline.Placed.Frame.ToWorld).ToList();
+        Assert.Equal(-25 / 3.0, piece.Grid.ToMm(corners.Average(c => c.X)), 0.002);
+        Assert.Equal(-25 / 3.0, piece.Grid.ToMm(corners.Average(c => c.Y)), 0.002);
+        Assert.Equal(700, piece.Grid.ToMm(corners.Average(c => c.Z)), 0.002);
+        Assert.Equal(4, piece.Joints.Count(joint => joint is { Kind: JointKind.LooseTongue, Glued: true }));
+        Assert.Equal(2, piece.Joints.Count(joint => joint is { Kind: JointKind.Mitre, Glued: true }));
+    }
+
+    [Fact]
+    public void Splines_run_over_the_whole_height_of_a_planted_plinth()
+    {
+        var piece = Built.From(
+            Metric("box: { size: [600, 720, 400], stands on: { plinth: 80, set: planted, corners: splined mitre } }")
+        );
+        piece.MustBeSound();
+        piece.Measures("box plinth right spline", "18 x 80 x 3");
+    }
+
+    [Fact]
+    public void A_frieze_under_a_cornice_may_have_splines_too() =>
+        Built
+            .From(
+                Metric(
+                    "box: { size: [600, 720, 400], head: { frieze: { height: 80, corners: splined mitre }, cornice: { height: 40, corners: splined mitre } } }",
+                    materials: Mouldings
+                )
+            )
+            .MustBeSound();
+
+    [Fact]
+    public void A_shape_that_leaves_no_room_for_a_spline_says_so() =>
+        Assert.EndsWith(
+            "The shape of the cornice leaves no room beside it for a spline across the mitre.",
+            Built.ErrorOf(
+                Metric(
+                    "box: { size: [600, 720, 400], head: { cornice: { height: 30, corners: splined mitre, edge: cove 20 } } }",
+                    materials: Mouldings
+                )
+            ),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void Only_a_planted_plinth_has_mitred_corners() =>
+        Assert.Contains(
+            "corners",
+            Built.ErrorOf(Metric("box: { size: [600, 720, 400], stands on: { plinth: 80, corners: splined mitre } }")),
+            StringComparison.Ordinal
+        );
 }

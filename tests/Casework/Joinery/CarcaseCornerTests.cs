@@ -122,8 +122,8 @@ public sealed class CarcaseCornerTests
         Assert.Equal(147, piece.Grid.ToMm(corners.Average(c => c.Y)), 0.002);
         Assert.Equal(388, piece.Grid.ToMm(corners.Average(c => c.Z)), 0.002);
         var boards = piece.Parts.Where(p => p.Role is Role.Side or Role.Top or Role.Bottom).Sum(piece.VolumeMm3);
-        // Corners of grooves are rounded to 1/640 mm.
-        Assert.InRange(boards - ((34_704 - (4 * 3 * 19)) * 294), -40, 40);
+        // Corners of grooves are rounded to 1/640 mm, and a step is left for that on both sides.
+        Assert.InRange(boards - ((34_704 - (4 * 3 * 19)) * 294), -120, 0);
         Assert.Equal(8, piece.Joints.Count(j => j is { Kind: JointKind.LooseTongue, Glued: true }));
         Assert.All(
             piece.Joints.Where(j => j.Kind == JointKind.LooseTongue),
