@@ -67,6 +67,9 @@ internal sealed record DoorPlan
     /// <summary>Whether the rails are tenoned into mortises of the stiles; else stub tenons go into the grooves.</summary>
     public required bool Tenoned { get; init; }
 
+    /// <summary>Whether these tenons come through the stiles.</summary>
+    public bool IsThrough { get; init; }
+
     /// <summary>What kind of hinge, by the figures of its maker's sheet.</summary>
     public required HardwareFamily Hinge { get; init; }
 
@@ -133,7 +136,8 @@ internal sealed record DoorPlan
             Arch = ArchedRail.Read(said, kind, division, raised, value.Place),
             IsCaptive = kind == DoorKind.Glazed && said?.Text("panes held by") == "groove",
             Hinges = said is not null && said.Has("hinges") ? said.Count("hinges") : null,
-            Tenoned = said?.Text("joint") == "mortise and tenon",
+            Tenoned = said?.Text("joint") is "mortise and tenon" or "through mortise and tenon",
+            IsThrough = said?.Text("joint") == "through mortise and tenon",
             Hinge = piece.Families.Hinge(
                 said?.Text("hinge"),
                 said?.PlaceOf("hinge") ?? value.Place,

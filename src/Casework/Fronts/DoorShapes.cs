@@ -123,8 +123,8 @@ internal static class DoorShapes
                     ),
                     new(
                         "joint",
-                        new ChoiceShape("stub tenons", "mortise and tenon"),
-                        "How the frame is joined: stub tenons in the grooves, or haunched tenons in mortises deeper than these.",
+                        new ChoiceShape("stub tenons", "mortise and tenon", "through mortise and tenon"),
+                        "How the frame is joined, always glued: stub tenons in the grooves, haunched tenons in mortises deeper than these, or haunched tenons whose ends show on the edges of the door. Panels stay free in their grooves.",
                         Default: "stub tenons"
                     ),
                     new(

@@ -23,7 +23,7 @@ internal static class FrameMaker
         var insideWidth = (leaf.Width - leaf.LeftStile - leaf.RightStile).As("inside width");
         var insideHeight = (leaf.Height - plan.TopRail - plan.BottomRail).As("inside height");
         Refuse(leaf, groove, insideWidth, insideHeight);
-        var reach = plan.Tenoned ? GroovedTenon.LengthOf(piece, Narrower(leaf), groove) : depth;
+        var (reachLeft, reachRight) = (Reach(leaf.LeftStile), Reach(leaf.RightStile));
         var heights = RowHeights.Of(
             leaf.Group.Name,
             leaf.Height,
@@ -45,7 +45,9 @@ internal static class FrameMaker
         var topWidth = arch is null ? plan.TopRail : (plan.TopRail + arch.Rise).As("top rail at its shoulders");
 
         var height = leaf.Height.As("stile length");
-        var across = (leaf.Width - leaf.LeftStile - leaf.RightStile + reach + reach).As("rail length");
+        var across = (
+            plan.IsThrough ? leaf.Width : leaf.Width - leaf.LeftStile - leaf.RightStile + reachLeft + reachRight
+        ).As("rail length");
         var left = SizesOf("left stile", Role.DoorStile, height, leaf.LeftStile);
         var right = SizesOf("right stile", Role.DoorStile, height, leaf.RightStile);
         var top = SizesOf("top rail", Role.DoorRail, across, topWidth);
@@ -59,7 +61,7 @@ internal static class FrameMaker
 
         var between =
             middles.Select(m => m.Sizes).Append(top).Append(bottom).Max(rail => rail.Length.Length)
-            - (reach.Length * 2);
+            - (reachLeft.Length + reachRight.Length);
         var x = leaf.LeftOf(left.Width.Length + between + right.Width.Length);
         var innerLeft = x + left.Width.Length;
         var innerRight = innerLeft + between;
@@ -103,9 +105,9 @@ internal static class FrameMaker
                 rail == topRail ? Direction.Up
                 : rail == bottomRail ? Direction.Down
                 : null;
-            Tenon(rail, leftStile, Direction.Left, outer);
-            Tenon(rail, rightStile, Direction.Right, outer);
-            rail.ShoulderLength = (rail.Length - reach - reach).As("shoulder to shoulder");
+            Tenon(rail, leftStile, Direction.Left, reachLeft, outer);
+            Tenon(rail, rightStile, Direction.Right, reachRight, outer);
+            rail.ShoulderLength = (rail.Length - reachLeft - reachRight).As("shoulder to shoulder");
         }
         return new DoorFrame
         {
@@ -151,8 +153,8 @@ internal static class FrameMaker
         {
             var atX =
                 leaf.BuiltFrom == Direction.Left
-                    ? innerLeft - reach.Length
-                    : innerRight + reach.Length - sizes.Length.Length;
+                    ? innerLeft - reachLeft.Length
+                    : innerRight + reachRight.Length - sizes.Length.Length;
             return Member(name, Role.DoorRail, Level, across, width, new(atX, Face(sizes), atZ));
         }
 
@@ -164,7 +166,13 @@ internal static class FrameMaker
         void Groove(PartDraft member, Direction edge) =>
             EdgeGroove.Cut(member, edge, depth.Length, groove.Lip.Length, groove.Width.Length);
 
-        void Tenon(PartDraft rail, PartDraft stile, Direction into, Direction? outer)
+        // Stopped tenons are alike at both ends; through ones are as long as each stile is wide.
+        Figure Reach(Figure stile) =>
+            plan.IsThrough ? stile
+            : plan.Tenoned ? GroovedTenon.LengthOf(piece, Narrower(leaf), groove)
+            : depth;
+
+        void Tenon(PartDraft rail, PartDraft stile, Direction into, Figure reach, Direction? outer)
         {
             var from = rail.Extent.Min.Y + groove.Lip.Length;
             if (plan.Tenoned)

@@ -128,4 +128,58 @@ public sealed class FrameJointTests
             c => Assert.Equal(Exact("1 5/16\""), c.Extent.Depth)
         );
     }
+
+    /// <summary>
+    /// The opening is (40 - 3 x 2) / 2 = 17 in wide, the door 16 3/4, its stiles 2 1/4: the rails go right across, with 12 1/4
+    /// between their shoulders. Of a tenon 1/4 in thick the groove leaves 2 1/4 - 3/8 = 1 7/8, and behind its 3/8 the haunch
+    /// of 3/4 another 3/4 less over 1 7/8 in.
+    /// </summary>
+    [Fact]
+    public void Through_tenons_of_a_door_show_on_its_edges()
+    {
+        var piece = Of("", doors: "{ doors: { joint: through mortise and tenon, gap: 1/8 } }");
+        piece.MustBeSound();
+        var (rail, stile) = (piece.Part("base door top rail"), piece.Part("base door left stile"));
+        piece.Measures("base door top rail", "16 3/4 x 2 1/4 x 3/4");
+        Assert.Equal(Exact("12 1/4\""), rail.ShoulderLength!.Length);
+        Assert.Equal(stile.Extent.Min.X, rail.Extent.Min.X);
+        Assert.All(
+            stile.Cuts.OfType<SquareCut>().Where(c => c.Kind == CutKind.Mortise),
+            c => Assert.Equal(Exact("2 1/4\""), c.Extent.Depth)
+        );
+        const double Body = 12.25 * ((2.25 * 0.75) - (0.375 * 0.25));
+        const double Tenon = 0.25 * ((0.375 * 1.875) + (1.875 * 1.125));
+        Assert.Equal(Body + (2 * Tenon), piece.VolumeMm3(rail) / Math.Pow(25.4, 3), 1e-9);
+        Assert.All(piece.Joints.Where(j => j.Kind == JointKind.MortiseAndTenon), j => Assert.True(j.Glued));
+        Assert.All(
+            piece.Joints.Where(j => j.Kind == JointKind.Loose && j.Enters == piece.Part("base door panel").Id),
+            j => Assert.False(j.Glued)
+        );
+    }
+
+    [Theory]
+    [InlineData("leaves: pair, meeting: rebated")]
+    [InlineData("leaves: pair, middle rails: 1, muntins: 1")]
+    [InlineData("hang: rebated")]
+    [InlineData("arch: 1")]
+    [InlineData("stiles: 3, hinged: right, middle rails: { at: [12], width: 3 }")]
+    public void Through_tenons_are_sound_in_every_frame(string rest) =>
+        Of("", doors: $"{{ doors: {{ joint: through mortise and tenon, {rest} }} }}").MustBeSound();
+
+    [Fact]
+    public void Through_tenons_of_a_glazed_door_come_out_beside_its_rabbets() =>
+        Built
+            .From(
+                """
+                piece: Cupboard
+                units: mm
+                materials: { body: oak 20, panes: float glass 4, backs: birch plywood 6.5 }
+                carcases:
+                  box:
+                    size: [500, 700, 350]
+                    front edges: round 3
+                    front: { doors: { kind: glazed, joint: through mortise and tenon, bars: { columns: 2, rows: 2 } } }
+                """
+            )
+            .MustBeSound();
 }

@@ -50,6 +50,39 @@ public sealed class TenonProportionTests
     public void A_mortise_is_a_little_deeper_than_its_tenon_is_long() =>
         Assert.That(Mortise().Deep - Tenon(), Is.InRange(Printed.Number("1/16"), Printed.Number("1/8")));
 
+    /// <summary>
+    /// Through tenons of a door of 3/4 stock: a third as thick (07-069), and no wider than five times that or 4 in (07-073).
+    /// </summary>
+    [Test]
+    public void A_through_tenon_of_a_door_is_as_thick_and_no_wider_than_published()
+    {
+        var share = Printed.Number(PublishedTable.Row("joinery.csv", "07-069").Value);
+        Assert.That(PublishedTable.Row("joinery.csv", "07-073").Value, Is.EqualTo("5 times thickness, 4 in"));
+        var piece = Door();
+        var stile = piece.Parts.Single(p => p.Name.EndsWith("door left stile", StringComparison.Ordinal));
+        var mortises = stile.Cuts.OfType<SquareCut>().Where(c => c.Kind == CutKind.Mortise).ToList();
+
+        Assert.That(mortises, Has.Count.EqualTo(2));
+        foreach (var mortise in mortises.Select(c => c.Extent))
+        {
+            Assert.That(mortise.Height.Inches.ToDouble(), Is.EqualTo(0.75 * share).Within(Exact));
+            Assert.That(mortise.Width.Inches.ToDouble(), Is.LessThanOrEqualTo(Math.Min(5 * 0.75 * share, 4)));
+        }
+    }
+
+    private static Piece Door() =>
+        BuiltPiece.From(
+            """
+            piece: Worked example
+            units: in
+            materials: { body: maple 3/4, panels: birch plywood 1/4 }
+            carcases:
+              box:
+                size: [20, 30, 14]
+                front: { doors: { kind: framed, joint: through mortise and tenon } }
+            """
+        );
+
     private static double Tenon()
     {
         var rail = Rail(Piece());
