@@ -70,6 +70,12 @@ internal sealed record DoorPlan
     /// <summary>Whether these tenons come through the stiles.</summary>
     public bool IsThrough { get; init; }
 
+    /// <summary>Whether stiles and outer rails meet in mitres.</summary>
+    public bool IsMitred { get; init; }
+
+    /// <summary>Whether these have splines.</summary>
+    public bool IsSplined { get; init; }
+
     /// <summary>What kind of hinge, by the figures of its maker's sheet.</summary>
     public required HardwareFamily Hinge { get; init; }
 
@@ -137,6 +143,8 @@ internal sealed record DoorPlan
             IsCaptive = kind == DoorKind.Glazed && said?.Text("panes held by") == "groove",
             Hinges = said is not null && said.Has("hinges") ? said.Count("hinges") : null,
             Tenoned = said?.Text("joint") is "mortise and tenon" or "through mortise and tenon",
+            IsMitred = said?.Text("joint") is "mitre" or "splined mitre",
+            IsSplined = said?.Text("joint") == "splined mitre",
             IsThrough = said?.Text("joint") == "through mortise and tenon",
             Hinge = piece.Families.Hinge(
                 said?.Text("hinge"),

@@ -123,8 +123,14 @@ internal static class DoorShapes
                     ),
                     new(
                         "joint",
-                        new ChoiceShape("stub tenons", "mortise and tenon", "through mortise and tenon"),
-                        "How the frame is joined, always glued: stub tenons in the grooves, haunched tenons in mortises deeper than these, or haunched tenons whose ends show on the edges of the door. Panels stay free in their grooves.",
+                        new ChoiceShape(
+                            "stub tenons",
+                            "mortise and tenon",
+                            "through mortise and tenon",
+                            "mitre",
+                            "splined mitre"
+                        ),
+                        "How the frame is joined, always glued: stub tenons in the grooves, haunched tenons in mortises deeper than these, haunched tenons whose ends show on the edges of the door, or mitres at the corners, plain or with a spline hidden in each, where middle rails keep their stub tenons. Panels stay free in their grooves.",
                         Default: "stub tenons"
                     ),
                     new(

@@ -23,6 +23,8 @@ internal static class FrameMaker
         var insideWidth = (leaf.Width - leaf.LeftStile - leaf.RightStile).As("inside width");
         var insideHeight = (leaf.Height - plan.TopRail - plan.BottomRail).As("inside height");
         Refuse(leaf, groove, insideWidth, insideHeight);
+        if (plan.IsMitred)
+            MitredFrame.Refuse(leaf);
         var (reachLeft, reachRight) = (Reach(leaf.LeftStile), Reach(leaf.RightStile));
         var heights = RowHeights.Of(
             leaf.Group.Name,
@@ -48,6 +50,11 @@ internal static class FrameMaker
         var across = (
             plan.IsThrough ? leaf.Width : leaf.Width - leaf.LeftStile - leaf.RightStile + reachLeft + reachRight
         ).As("rail length");
+        // Between mitred corners middle rails keep their stub tenons.
+        var (stubLeft, stubRight) = plan.IsMitred ? (depth, depth) : (reachLeft, reachRight);
+        var acrossMiddle = plan.IsMitred
+            ? (leaf.Width - leaf.LeftStile - leaf.RightStile + depth + depth).As("rail length")
+            : across;
         var left = SizesOf("left stile", Role.DoorStile, height, leaf.LeftStile);
         var right = SizesOf("right stile", Role.DoorStile, height, leaf.RightStile);
         var top = SizesOf("top rail", Role.DoorRail, across, topWidth);
@@ -56,12 +63,16 @@ internal static class FrameMaker
         var middles = heights
             .SkipLast(1)
             .Select((_, n) => heights.Count == 2 ? "middle rail" : $"middle rail {n + 1}")
-            .Select(name => (Name: name, Sizes: SizesOf(name, Role.DoorRail, across, middle!.Width)))
+            .Select(name => (Name: name, Sizes: SizesOf(name, Role.DoorRail, acrossMiddle, middle!.Width)))
             .ToList();
 
-        var between =
-            middles.Select(m => m.Sizes).Append(top).Append(bottom).Max(rail => rail.Length.Length)
-            - (reachLeft.Length + reachRight.Length);
+        var between = Length.Max(
+            Length.Max(top.Length.Length, bottom.Length.Length) - (reachLeft.Length + reachRight.Length),
+            middles
+                .Select(m => m.Sizes.Length.Length - (stubLeft.Length + stubRight.Length))
+                .DefaultIfEmpty(Length.Zero)
+                .Max()
+        );
         var x = leaf.LeftOf(left.Width.Length + between + right.Width.Length);
         var innerLeft = x + left.Width.Length;
         var innerRight = innerLeft + between;
@@ -83,7 +94,7 @@ internal static class FrameMaker
         foreach (var (name, sizes) in middles)
         {
             z += heights[middleRails.Count].Length;
-            middleRails.Add(Rail(name, middle!.Width, sizes, z));
+            middleRails.Add(Rail(name, middle!.Width, sizes, z, isMiddle: true));
             z += middle.Width.Length;
         }
 
@@ -105,9 +116,15 @@ internal static class FrameMaker
                 rail == topRail ? Direction.Up
                 : rail == bottomRail ? Direction.Down
                 : null;
-            Tenon(rail, leftStile, Direction.Left, reachLeft, outer);
-            Tenon(rail, rightStile, Direction.Right, reachRight, outer);
-            rail.ShoulderLength = (rail.Length - reachLeft - reachRight).As("shoulder to shoulder");
+            if (plan.IsMitred && outer is { } end)
+            {
+                MitredFrame.Join(piece, leaf, leftStile, rail, end, Direction.Left, groove);
+                MitredFrame.Join(piece, leaf, rightStile, rail, end, Direction.Right, groove);
+                continue;
+            }
+            Tenon(rail, leftStile, Direction.Left, stubLeft, outer);
+            Tenon(rail, rightStile, Direction.Right, stubRight, outer);
+            rail.ShoulderLength = (rail.Length - stubLeft - stubRight).As("shoulder to shoulder");
         }
         return new DoorFrame
         {
@@ -149,13 +166,21 @@ internal static class FrameMaker
         PartDraft Stile(string name, Figure width, CutSizes sizes, Length atX) =>
             Member(name, Role.DoorStile, Upright, height, width, new(atX, Face(sizes), leaf.BottomZ));
 
-        PartDraft Rail(string name, Figure width, CutSizes sizes, Length atZ)
+        PartDraft Rail(string name, Figure width, CutSizes sizes, Length atZ, bool isMiddle = false)
         {
+            var (toLeft, toRight) = isMiddle ? (stubLeft, stubRight) : (reachLeft, reachRight);
             var atX =
                 leaf.BuiltFrom == Direction.Left
-                    ? innerLeft - reachLeft.Length
-                    : innerRight + reachRight.Length - sizes.Length.Length;
-            return Member(name, Role.DoorRail, Level, across, width, new(atX, Face(sizes), atZ));
+                    ? innerLeft - toLeft.Length
+                    : innerRight + toRight.Length - sizes.Length.Length;
+            return Member(
+                name,
+                Role.DoorRail,
+                Level,
+                isMiddle ? acrossMiddle : across,
+                width,
+                new(atX, Face(sizes), atZ)
+            );
         }
 
         Length Face(CutSizes sizes) => leaf.FaceY(plan.Material.Thickness, sizes.Thickness);
@@ -168,7 +193,7 @@ internal static class FrameMaker
 
         // Stopped tenons are alike at both ends; through ones are as long as each stile is wide.
         Figure Reach(Figure stile) =>
-            plan.IsThrough ? stile
+            plan.IsThrough || plan.IsMitred ? stile
             : plan.Tenoned ? GroovedTenon.LengthOf(piece, Narrower(leaf), groove)
             : depth;
 

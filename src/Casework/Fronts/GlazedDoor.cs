@@ -59,14 +59,17 @@ internal static class GlazedDoor
             var along =
                 into.Axis() == Axis.X
                     ? (Axis.Z, inside.Min.Z - field.Below.Depth.Length, inside.Max.Z + field.Above.Depth.Length)
-                    : (Axis.X, inside.Min.X - OverBar(field.Left), inside.Max.X + OverBar(field.Right));
+                    : (Axis.X, inside.Min.X - Over(field.Left, member), inside.Max.X + Over(field.Right, member));
             // Behind the lip of an arch the rabbet is square.
             var depth = member.Depth.Length + (member.Rise?.Length ?? Length.Zero);
             EdgeGroove.Cut(member.Part, into.Opposite(), depth, lip, null, along);
         }
 
-        // A rail ends at the stile, but runs on behind a bar, on which the pane lies.
-        static Length OverBar(FrameMember member) => member.IsBar ? member.Depth.Length : Length.Zero;
+        // A rail ends at the stile, but runs on behind a bar, on which the pane lies, and into a mitre.
+        Length Over(FrameMember member, FrameMember rail) =>
+            member.IsBar || (frame.Leaf.Plan.IsMitred && (rail.Part == frame.Top || rail.Part == frame.Bottom))
+                ? member.Depth.Length
+                : Length.Zero;
     }
 
     private static PartDraft AddPane(PieceBuilder piece, DoorFrame frame, FrameField field)

@@ -182,4 +182,87 @@ public sealed class FrameJointTests
                 """
             )
             .MustBeSound();
+
+    /// <summary>
+    /// An opening of 17 in, a door of 16 3/4 with members of 2 1/4: rails and stiles go from corner to corner, and a mitre
+    /// takes half of 2 1/4 x 2 1/4 from each end. Of the rail's section the groove takes 3/8 x 1/4 along its inner edge, as
+    /// far as the mitres leave that: 16 3/4 - 2 x 2 1/4 and 3/8 more on the average.
+    /// </summary>
+    [Fact]
+    public void Mitred_door_frames_go_from_corner_to_corner()
+    {
+        var piece = Of("", doors: "{ doors: { joint: mitre, gap: 1/8 } }");
+        piece.MustBeSound();
+        piece.Measures("base door top rail", "16 3/4 x 2 1/4 x 3/4");
+        var rail = piece.Part("base door top rail");
+        const double Whole = ((16.75 * 2.25) - (2.25 * 2.25)) * 0.75;
+        const double Groove = 0.375 * 0.25 * (12.25 + 0.375);
+        Assert.Equal(Whole - Groove, piece.VolumeMm3(rail) / Math.Pow(25.4, 3), 1e-9);
+        Assert.Equal(4, piece.Joints.Count(j => j is { Kind: JointKind.Mitre, Glued: true }));
+    }
+
+    /// <summary>
+    /// Splines of 1/8 in, 3/8 into each. A mitre of 2 1/4 in is 3.182 long; the groove takes 3/8 of the edge, 0.530 of it;
+    /// with the depth and 3 mm (0.118 in) at both ends, to 1/64 in, from 1 2/64 to 2 44/64: 1 42/64 in.
+    /// </summary>
+    [Fact]
+    public void Splines_of_a_door_lie_hidden_between_groove_and_edge()
+    {
+        var piece = Of("", doors: "{ doors: { joint: splined mitre, gap: 1/8 } }");
+        piece.MustBeSound();
+        piece.Measures("base door upper left spline", "3/4 x 1 21/32 x 1/8");
+        Assert.Equal(
+            8,
+            piece.Joints.Count(j =>
+                j is { Kind: JointKind.LooseTongue, Glued: true }
+                && j.Enters.Contains("spline", StringComparison.Ordinal)
+            )
+        );
+    }
+
+    [Theory]
+    [InlineData("mitre", "leaves: pair, pair gap: 1/16")]
+    [InlineData("splined mitre", "leaves: pair, middle rails: 1, muntins: 1")]
+    [InlineData("splined mitre", "hang: rebated, hinged: right, middle rails: { at: [12], width: 3 }")]
+    public void Mitred_frames_are_sound_in_every_door(string joint, string rest) =>
+        Of("", doors: $"{{ doors: {{ joint: {joint}, {rest} }} }}").MustBeSound();
+
+    [Theory]
+    [InlineData("beads")]
+    [InlineData("groove")]
+    public void Glass_lies_in_a_mitred_frame_as_in_any(string held) =>
+        Built
+            .From(
+                $$"""
+                piece: Cupboard
+                units: mm
+                materials: { body: oak 20, panes: float glass 4, backs: birch plywood 6.5 }
+                carcases:
+                  box:
+                    size: [500, 700, 350]
+                    front edges: round 3
+                    front: { doors: { kind: glazed, joint: splined mitre, panes held by: {{held}}, middle rails: 1 } }
+                """
+            )
+            .MustBeSound();
+
+    [Theory]
+    [InlineData("rails: 3", "are not equally wide: their mitres would not be at 45 degrees.")]
+    [InlineData("arch: 1", "is arched: it does not meet the stiles in mitres.")]
+    [InlineData("stiles: 1, rails: 1", "between its groove and its edges their mitres have no room for them.")]
+    public void A_frame_without_mitres_says_why(string rest, string message) =>
+        Assert.EndsWith(
+            message,
+            Built.ErrorOf(Text($"{{ doors: {{ joint: splined mitre, {rest} }} }}")),
+            StringComparison.Ordinal
+        );
+
+    private static string Text(string doors) =>
+        $$"""
+            piece: Dresser
+            units: in
+            materials: { body: maple 3/4, panels: birch plywood 1/4, backs: birch plywood 1/4 }
+            carcases:
+              base: { size: [20, 34, 18], front: {{doors}} }
+            """;
 }
