@@ -71,7 +71,7 @@ internal sealed record SplineCorner(Direction End, Direction OtherEnd, Point Inn
         return Figure
             .Min(
                 piece.Shop.Length(JointRules.SplineDepth, "depth of the spline in each"),
-                (Stuff / 2).FloorTo(step).As("half of the thickness")
+                (Stuff / 2).FloorTo(step).As("half of what it joins")
             )
             .As("depth of the spline in each");
     }
