@@ -57,6 +57,9 @@ public sealed record MeasuredRange(string Name, Length Smallest, Length Largest)
 /// <summary>A measured volume in cubic millimetres, with the depth it reaches.</summary>
 public sealed record MeasuredVolume(string Name, double CubicMm, Length Depth) : Measured(Name);
 
+/// <summary>A measured angle in whole degrees, rounded down, and the one that was wanted.</summary>
+public sealed record MeasuredAngle(string Name, int Degrees, int WantedDegrees) : Measured(Name);
+
 /// <summary>The lengths that would have been right; null is open on that side. Equal ends mean exactly that.</summary>
 public sealed record Wanted(Length? AtLeast, Length? AtMost)
 {

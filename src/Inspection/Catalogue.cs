@@ -18,6 +18,8 @@ public static class Catalogue
         new Handles(),
         new DrawerRuns(),
         new DrawerStock(),
+        new DoorSwing(),
+        new DrawerTravel(),
         new LooseFit(),
         new CaptivePanes(),
         new ThicknessFit(),
@@ -48,7 +50,8 @@ public static class Catalogue
             "stock thicker or thinner than it is said to be, in grooves as wide as that: cut them to the stock in hand",
             "only drawer boxes and grooves of another width are held against it"
         ),
-        CheckRun.Left("swing of doors and travel of drawers, with their pulls", NotMade),
+        CheckRun.Left("fronts that meet when two are open at once", NotMade),
+        CheckRun.Left("fittings in the way of doors and drawers: hinge arms, stays, knuckles, slides", NotMade),
         CheckRun.Left("hinges and borings: how many, against edges, shelves and each other", NotMade),
         CheckRun.Left("shelves that are too short for their pins", NotMade),
         CheckRun.Left("shelves that go in past frame, doors and hinges", NotMade),

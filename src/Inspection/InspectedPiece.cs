@@ -129,6 +129,24 @@ internal sealed class InspectedPiece
         return fit;
     }
 
+    /// <summary>How a front that turns opens, seen squarely to it. Followed once.</summary>
+    public DoorPath Path(Front front)
+    {
+        if (!_index.Paths.TryGetValue(front.Group, out var path))
+            _index.Paths[front.Group] = path = DoorPath.Follow(From(front), front);
+        return path;
+    }
+
+    /// <summary>The pulls and knobs of a part.</summary>
+    public IEnumerable<Hardware> HandlesOf(string part) => _index.Handles[part];
+
+    /// <summary>How the frame that this is seen from is turned.</summary>
+    public PlanTurn? Turn => _turn;
+
+    /// <summary>Something given in the frame of a turn, as it is seen from here.</summary>
+    public Placed Seen(Placed placed, PlanTurn? of) =>
+        of == _turn ? placed : placed with { Frame = placed.Frame.Seen(of, _turn, Grid.UnitsPerMm) };
+
     /// <summary>A measured distance as an exact length.</summary>
     public Length ToLength(double units) => Grid.ToLength(units);
 

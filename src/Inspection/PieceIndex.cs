@@ -19,6 +19,9 @@ internal sealed class PieceIndex
         Members = piece
             .Parts.Select((part, n) => (part.Group, n))
             .ToLookup(m => m.Group, m => m.n, StringComparer.Ordinal);
+        Handles = piece
+            .Hardware.Where(hardware => hardware.Handle is not null)
+            .ToLookup(hardware => hardware.Ties[0], StringComparer.Ordinal);
         JoinedPairs = piece.Joints.Select(joint => InOrder(joint.Receives, joint.Enters)).ToHashSet();
     }
 
@@ -35,6 +38,12 @@ internal sealed class PieceIndex
 
     /// <summary>The parts of each group by their places in the order of the piece.</summary>
     public ILookup<string, int> Members { get; }
+
+    /// <summary>Pulls and knobs by the part they are screwed to.</summary>
+    public ILookup<string, Hardware> Handles { get; }
+
+    /// <summary>How each front that turns was followed as it opens, by its group.</summary>
+    public Dictionary<string, DoorPath> Paths { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Ids of the parts of each joint, in the order of the piece.</summary>
     public IReadOnlySet<(string, string)> JoinedPairs { get; }

@@ -217,6 +217,21 @@ internal sealed class PieceBuilder
         return fitting;
     }
 
+    /// <summary>Fits a slide of a family.</summary>
+    /// <param name="travel">How far it lets its drawer come out.</param>
+    public Hardware FitSlide(
+        HardwareFamily family,
+        string size,
+        Length travel,
+        Point at,
+        params IReadOnlyList<PartDraft> ties
+    )
+    {
+        var fitting = Fit(family, size, at, 1, ties) with { Travel = travel };
+        _hardware[^1] = fitting;
+        return fitting;
+    }
+
     /// <summary>Fits what holds parts to the wall.</summary>
     public Hardware FitToWall(string kind, Point at, int count, params IReadOnlyList<PartDraft> ties)
     {

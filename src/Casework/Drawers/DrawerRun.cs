@@ -122,6 +122,14 @@ internal sealed record DrawerRun
         };
     }
 
+    /// <summary>How far a drawer comes out: slides by their sheet; on wood until a quarter of it is left in, lest it tip.</summary>
+    /// <param name="length">Of the slides, or of a box on wood.</param>
+    public Length Travel(Length length) =>
+        Running == DrawerRunning.Slides
+        && Slide.Choice(IsUnder ? UnderSlideRules.Extension : DrawerRules.Extension) == "full"
+            ? length
+            : length * new Rational(3, 4);
+
     /// <summary>The longest that goes into some room; null where even the shortest does not.</summary>
     public Figure? LongestIn(Figure room)
     {

@@ -53,11 +53,11 @@ internal static class DrawerSlides
                 .Extent.With(Direction.Back, wall.Extent.Min.Y + sizes.Slide.Length)
                 .With(Direction.Down, at.Z)
                 .With(Direction.Up, at.Z + SlideHeight);
-            piece.Fit(
+            piece.FitSlide(
                 sizes.Run.Slide,
                 size,
+                sizes.Run.Travel(sizes.Slide.Length),
                 at,
-                1,
                 [wall, .. run.Carrying(slide, side, $"slide of the {site.Carcase.Full(name)}", plan.Place)]
             );
             if (sizes.Run.IsUnder)

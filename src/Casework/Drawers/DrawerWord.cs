@@ -120,7 +120,7 @@ internal static class DrawerWord
             );
             (clearance, most) = (Length.Min(left, right), Length.Max(left, right));
         }
-        return new DrawerFit(
+        return new(
             [.. box.Parts.Where(p => !plan.OwnFront || p != box.Front).Select(p => p.Id)],
             (clearance, most + run.ClearanceOver.Length),
             run.Above.Length,
@@ -131,6 +131,7 @@ internal static class DrawerWord
         )
         {
             GoesByInside = run.IsUnder,
+            Travel = run.Travel(plan.Running == DrawerRunning.Slides ? sizes.Slide.Length : sizes.Length.Length),
         };
     }
 }

@@ -118,7 +118,7 @@ internal sealed class PullOuts(PieceBuilder piece, FrontSite site, PullOutsPlan 
             if (sizes.Run.IsUnder)
                 at = at.With(Axis.Z, wall.Extent.Min.Z);
             var fitting = piece.NextFittingId;
-            piece.Fit(plan.Slide, size, at, 1, wall, packer);
+            piece.FitSlide(plan.Slide, size, sizes.Run.Travel(sizes.Slide.Length), at, wall, packer);
             if (sizes.Run.IsUnder)
                 DrawerSlides.LetPast(sizes, box, side, fitting);
             return packer;

@@ -141,7 +141,10 @@ internal static class DoorsWord
             wanted,
             [],
             Drawer: null
-        );
+        )
+        {
+            Swing = leaf.Plan.Opens == Opens.Sliding ? null : Hinges.SwingOf(piece, site, leaf, unit),
+        };
     }
 
     private static FrontMotion MotionOf(Leaf leaf) =>

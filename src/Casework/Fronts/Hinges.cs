@@ -68,6 +68,31 @@ internal static class Hinges
         return (post, inside ?? post);
     }
 
+    /// <summary>
+    /// How far the front turns, and about what. The pin of a butt hinge stands in the middle of the gap, in the plane of the
+    /// face. A hinge on links, or one bent around a lip, is followed as a pin at the front corner of the door's edge (of an
+    /// inset door: at the gap before it): there the door neither passes its own edge sideways nor goes into the carcase.
+    /// </summary>
+    public static Swing SwingOf(PieceBuilder piece, FrontSite site, Leaf leaf, DoorUnit unit)
+    {
+        var hinge = leaf.Plan.Hinge;
+        var isButt = hinge.Kind == HardwareKinds.ButtHinge;
+        var edge = unit.Extent.Side(leaf.Hinged);
+        if (leaf.Plan.Fit.Hang == Casework.Hang.Inset)
+            edge = (edge + site.Opening.Clear.Side(leaf.Hinged)) / 2;
+        var face = unit.Extent.Min.Y;
+        return new(
+            leaf.Hinged.Axis() == Axis.Z ? piece.Shop.Count(HingeRules.FlapAngle)
+                : isButt ? hinge.Count(ButtHingeRules.OpeningAngle)
+                : hinge.Count(HingeRules.OpeningAngle),
+            leaf.Plan.Fit.IsLipped ? "hinge for a lipped door" : hinge.Called,
+            leaf.Hinged.Axis() == Axis.X ? new(edge, face, unit.Extent.Min.Z) : new(unit.Extent.Min.X, face, edge),
+            leaf.Plan.Fit.IsLipped ? piece.Shop.Length(HingeRules.Wander).Length
+                : isButt ? Length.Zero
+                : hinge.Length(HingeRules.Wander).Length
+        );
+    }
+
     private static void Refuse(FrontSite site, Leaf leaf)
     {
         var hinge = leaf.Plan.Hinge;

@@ -74,7 +74,18 @@ public sealed record Front(
     WantedSides Wanted,
     IReadOnlyList<FrontNeighbour> Neighbours,
     DrawerFit? Drawer
-);
+)
+{
+    /// <summary>How far it turns, and about what; null where it slides, or where nobody knows what it hangs on.</summary>
+    public Swing? Swing { get; init; }
+}
+
+/// <summary>How far a door or flap is meant to turn on its hinges.</summary>
+/// <param name="Degrees">The angle to which it is meant to open.</param>
+/// <param name="Hinge">What it hangs on, as it is asked for.</param>
+/// <param name="Pin">A point of the axis it is followed about, in the frame of its group.</param>
+/// <param name="Wander">How far its hinge may carry it from where a turn about that axis would; zero for a true pin.</param>
+public sealed record Swing(int Degrees, string Hinge, Point Pin, Length Wander);
 
 /// <summary>What is wanted on each side of a front; null where its neighbour on that side is another front.</summary>
 public sealed record WantedSides(Length? Left, Length? Right, Length? Bottom, Length? Top);
@@ -106,4 +117,7 @@ public sealed record DrawerFit(
 {
     /// <summary>Whether its slides lie under it and go by the inside of the box: how thick the sides are makes no difference to them.</summary>
     public bool GoesByInside { get; init; }
+
+    /// <summary>How far it comes out; null where that is not known.</summary>
+    public Length? Travel { get; init; }
 }

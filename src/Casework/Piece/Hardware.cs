@@ -25,6 +25,9 @@ public sealed record Hardware(string Id, string Kind, IReadOnlyList<string> Ties
     /// </summary>
     public IReadOnlyList<Extent> Bars { get; init; } = [];
 
+    /// <summary>How far a slide lets what runs on it come out; null for all else.</summary>
+    public Length? Travel { get; init; }
+
     /// <summary>Kilograms that a pair of them carries by its maker's sheet; null where that is not known.</summary>
     public Rational? LoadKg { get; init; }
 }

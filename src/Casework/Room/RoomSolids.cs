@@ -17,8 +17,13 @@ internal static class RoomSolids
         var depth = space.Depth?.Length ?? Length.FromMillimetres(1000);
         var heights = space.Heights;
         var (low, high) = (-(space.Fall?.Length ?? Length.Zero) - Thick, heights[^1]);
-        yield return Wall(space, grid, "left wall", space.Left, Direction.Left, low, high, depth);
-        yield return Wall(space, grid, "right wall", space.Right, Direction.Right, low, high, depth);
+        foreach (var (name, face, side) in Sides(space))
+        {
+            yield return Wall(space, grid, name, face, side, low, high, Before, depth) with
+            {
+                Known = Wall(space, grid, name, face, side, low, high, space.GoesOn, depth).Placed,
+            };
+        }
         var (left, right) = (
             heights.Select(space.Left).Aggregate(Length.Min) - Thick,
             heights.Select(space.Right).Aggregate(Length.Max) + Thick
@@ -56,6 +61,9 @@ internal static class RoomSolids
             yield return Fitting(space, grid, fitting, depth);
     }
 
+    private static (string Name, Func<Length, Length> Face, Direction Side)[] Sides(WallSpace space) =>
+        [("left wall", space.Left, Direction.Left), ("right wall", space.Right, Direction.Right)];
+
     private static RoomThing Fitting(WallSpace space, Grid grid, WallFitting fitting, Length depth)
     {
         var (from, to) = (fitting.Along, fitting.Along + fitting.Width);
@@ -88,6 +96,7 @@ internal static class RoomSolids
         Direction side,
         Length low,
         Length high,
+        Length before,
         Length depth
     )
     {
@@ -97,7 +106,7 @@ internal static class RoomSolids
                 ? (faces.Aggregate(Length.Max), faces.Aggregate(Length.Min) - Thick)
                 : (faces.Aggregate(Length.Min), faces.Aggregate(Length.Max) + Thick);
         var extent = new Extent(
-            new(Length.Min(inmost, outmost), -Before, low),
+            new(Length.Min(inmost, outmost), -before, low),
             new(Length.Max(inmost, outmost), depth, high)
         );
         // Below the first reading and above the last the wall goes on plumb. What is cut away lies before the wall's face.

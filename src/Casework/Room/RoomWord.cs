@@ -96,6 +96,12 @@ internal static class RoomWord
                 [
                     .. Measurements,
                     new("skirting", Skirting, "The boards at the foot of its walls.", Default: "none"),
+                    new(
+                        "walls go on",
+                        new LengthShape(),
+                        "How far its walls go on before the mouth, where doors swing and drawers come out.",
+                        Default: "they end at the mouth"
+                    ),
                     new("on the walls", new NamedShape(Fitting, "thing"), "What is on its walls and stays there."),
                 ]
         );
@@ -164,7 +170,10 @@ internal static class RoomWord
                 : null,
             [.. FittingsOf(said)],
             place
-        );
+        )
+        {
+            GoesOn = said.LengthOrNull("walls go on")?.Length ?? Length.Zero,
+        };
     }
 
     private static Readings? ReadingsOf(Fields fields, string key, string space)

@@ -26,6 +26,9 @@ internal sealed record WallSpace(
     SourcePlace Place
 )
 {
+    /// <summary>How far the walls go on before the mouth.</summary>
+    public Length GoesOn { get; init; }
+
     /// <summary>How far the floor falls from its highest place to its lowest.</summary>
     public Figure? Fall => Floor is null ? null : (Floor.Most - Floor.Least).As("fall of the floor");
 

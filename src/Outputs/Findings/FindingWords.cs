@@ -15,6 +15,10 @@ internal static class FindingWords
             MeasuredRange range => Range(format.ByTape(range.Smallest), format.ByTape(range.Largest), format),
             MeasuredVolume volume =>
                 $"{Volume(volume.CubicMm, format)}, {format.WriteWithUnit(format.ByTape(volume.Depth))} deep",
+            MeasuredAngle angle => string.Create(
+                CultureInfo.InvariantCulture,
+                $"{angle.Degrees} of {angle.WantedDegrees} degrees"
+            ),
             _ => "",
         };
 

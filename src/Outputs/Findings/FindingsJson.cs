@@ -166,6 +166,10 @@ public static class FindingsJson
                 json.WriteNumber("cubicMm", Decimal(volume.CubicMm));
                 WriteLength(json, "depth", volume.Depth, format);
                 break;
+            case MeasuredAngle angle:
+                json.WriteNumber("degrees", angle.Degrees);
+                json.WriteNumber("wantedDegrees", angle.WantedDegrees);
+                break;
         }
         json.WriteEndObject();
     }

@@ -87,7 +87,7 @@ internal sealed class FindingMarks(
     /// <summary>The gap a finding speaks of: on the edge its measurement crosses, of a front it names.</summary>
     private FrontGap? GapOf(Finding finding, IReadOnlyList<FrontGap> gaps)
     {
-        if (finding.Where is not { } where || finding.Measured is MeasuredVolume || !IsFinite(where))
+        if (finding.Where is not { } where || finding.Measured is MeasuredVolume or MeasuredAngle || !IsFinite(where))
             return null;
         var (x, z) = (where.To.XMm - where.From.XMm, where.To.ZMm - where.From.ZMm);
         var axis = Math.Abs(x) >= Math.Abs(z) ? Axis.X : Axis.Z;

@@ -40,6 +40,9 @@ public sealed class HardwareFamily
     /// <summary>A figure of the family that is a whole number.</summary>
     public int Count(Rule rule) => Written(rule) is { } written ? _shop.FamilyCount(written) : _shop.Count(rule);
 
+    /// <summary>A figure of the family that is one of some words.</summary>
+    public string Choice(Rule rule) => Written(rule)?.Text ?? _shop.Choice(rule);
+
     /// <summary>A length the family may give and no house rule stands for; null where it does not.</summary>
     public Figure? LengthOrNull(string key) =>
         _said?[key] is Scalar written ? _shop.FamilyLength(written, key, $"{Name} {key}") : null;

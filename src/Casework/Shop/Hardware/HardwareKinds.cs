@@ -36,6 +36,8 @@ public static class HardwareKinds
                 new("plate hole", HingeRules.PlateHole),
                 new("plate spacing", HingeRules.PlateSpacing),
                 new("plate depth", HingeRules.PlateDepth),
+                new("opening angle", HingeRules.OpeningAngle),
+                new("wander", HingeRules.Wander),
             ],
             new Field(
                 "least overlay",
@@ -62,6 +64,7 @@ public static class HardwareKinds
                 new("leaf thickness", ButtHingeRules.LeafThickness),
                 new("knuckle", ButtHingeRules.Knuckle),
                 new("screws", ButtHingeRules.Screws),
+                new("opening angle", ButtHingeRules.OpeningAngle),
             ]
         );
 
@@ -77,6 +80,7 @@ public static class HardwareKinds
                 new("behind", DrawerRules.SlideBehind),
                 new("above", DrawerRules.DrawerAbove),
                 new("below", DrawerRules.DrawerBelow),
+                new("extension", DrawerRules.Extension),
             ],
             Lengths,
             Load
@@ -101,6 +105,7 @@ public static class HardwareKinds
                 new("behind", UnderSlideRules.Behind),
                 new("above", UnderSlideRules.Above),
                 new("below", UnderSlideRules.Below),
+                new("extension", UnderSlideRules.Extension),
             ],
             Lengths,
             Load

@@ -42,5 +42,19 @@ public static class ButtHingeRules
             Shape = new Dryfit.Recipe.CountShape(1, 12),
         };
 
-    internal static IReadOnlyList<Rule> All { get; } = [Length, Leaf, LeafThickness, Knuckle, Screws];
+    public static Rule OpeningAngle { get; } =
+        new(
+            Section,
+            "opening angle",
+            "95",
+            "95",
+            "How far a door on butt hinges is wanted to open, in degrees; nothing in the hinge stops it.",
+            Rule.Practice
+        )
+        {
+            Shape = new Dryfit.Recipe.CountShape(30, 180),
+        };
+
+    internal static IReadOnlyList<Rule> All { get; } =
+    [Length, Leaf, LeafThickness, Knuckle, Screws, OpeningAngle];
 }

@@ -150,6 +150,19 @@ public static class DrawerRules
             Shape = Rule.AboveZero,
         };
 
+    public static Rule Extension { get; } =
+        new(
+            Section,
+            "extension",
+            "full",
+            "full",
+            "How far slides come out: as far as they are long, or three quarters of that.",
+            Rule.Practice
+        )
+        {
+            Shape = new Dryfit.Recipe.ChoiceShape("full", "three quarters"),
+        };
+
     internal static IReadOnlyList<Rule> All { get; } =
     [
         SlideClearance,
@@ -171,5 +184,6 @@ public static class DrawerRules
         PullOutIn,
         PullOutHeight,
         PackerWidth,
+        Extension,
     ];
 }

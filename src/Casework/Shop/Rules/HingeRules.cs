@@ -81,6 +81,26 @@ public static class HingeRules
             Shape = Rule.AboveZero,
         };
 
+    public static Rule OpeningAngle { get; } =
+        new(Section, "opening angle", "110", "110", "How far a cup hinge opens, in degrees.", Rule.Practice)
+        {
+            Shape = new Dryfit.Recipe.CountShape(30, 180),
+        };
+    public static Rule Wander { get; } =
+        new(
+            Section,
+            "wander",
+            "3 mm",
+            "3 mm",
+            "How far, sideways, a hinge on links may carry its door from where a pin at the front corner of the door would; what is nearer is not told.",
+            "hardware literature, from memory"
+        );
+    public static Rule FlapAngle { get; } =
+        new(Section, "flap angle", "90", "90", "How far flaps and drop fronts open on their stays, in degrees.", Rule.Practice)
+        {
+            Shape = new Dryfit.Recipe.CountShape(30, 180),
+        };
+
     internal static IReadOnlyList<Rule> All { get; } =
     [
         CupDiameter,
@@ -95,5 +115,8 @@ public static class HingeRules
         PlateHole,
         PlateSpacing,
         PlateDepth,
+        OpeningAngle,
+        Wander,
+        FlapAngle,
     ];
 }

@@ -101,6 +101,19 @@ public static class UnderSlideRules
     public static Rule Below { get; } =
         new(Section, "below", "9/16\"", "14 mm", "Room under a drawer box in its opening.", Rule.Practice);
 
+    public static Rule Extension { get; } =
+        new(
+            Section,
+            "extension",
+            "full",
+            "full",
+            "How far under slides come out: as far as they are long, or three quarters of that.",
+            Rule.Practice
+        )
+        {
+            Shape = new Dryfit.Recipe.ChoiceShape("full", "three quarters"),
+        };
+
     internal static IReadOnlyList<Rule> All { get; } =
     [
         Inside,
@@ -116,5 +129,6 @@ public static class UnderSlideRules
         Behind,
         Above,
         Below,
+        Extension,
     ];
 }
