@@ -21,10 +21,28 @@ internal static class Explained
 
     private static readonly FindingKind[] TellOfLooseParts = [JointMeets.Misses, JointMeets.Open, DrawerRuns.FrontOff];
 
+    private static readonly FindingKind[] OfOpening =
+    [
+        DoorSwing.HardlyOpens,
+        DoorSwing.StopsShort,
+        DoorSwing.WantsStop,
+        DrawerTravel.Stopped,
+        DrawerTravel.StrikesDoor,
+    ];
+
     public static IEnumerable<Finding> LeaveOut(InspectedPiece piece, IReadOnlyList<Finding> findings)
     {
         var overlaps = findings
             .Where(finding => TellOfOverlaps.Contains(finding.Kind))
+            .Select(f => Unit(piece, f))
+            .ToList();
+        // What binds or stands in another's place shut does not open either.
+        var bound = findings
+            .Where(finding =>
+                TellOfOverlaps.Contains(finding.Kind)
+                || finding.Kind == FrontGaps.TooNarrow
+                || finding.Kind == PartsOverlap.Overlap
+            )
             .Select(f => Unit(piece, f))
             .ToList();
         var loose = findings.Where(finding => TellOfLooseParts.Contains(finding.Kind)).Select(f => f.Parts).ToList();
@@ -32,6 +50,8 @@ internal static class Explained
             finding.Kind == PartsOverlap.Overlap ? !overlaps.Exists(told => finding.Parts.All(told.Contains))
             : finding.Kind == Connected.PartLoose ? !loose.Exists(told => finding.Parts.All(told.Contains))
             : LinesTold.Kinds.Contains(finding.Kind) ? !findings.Any(other => LinesTold.IsToldBy(finding, other))
+            : OfOpening.Contains(finding.Kind)
+                ? finding.Parts.Count < 2 || !bound.Exists(told => finding.Parts.All(told.Contains))
             : !IsOfBeads(piece, finding) || !findings.Any(other => TellsOfTheDoor(piece, other, finding))
         );
     }

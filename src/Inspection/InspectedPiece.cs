@@ -164,6 +164,10 @@ internal sealed class InspectedPiece
     /// <summary>A length as this maker reads it: <c>3/16 in</c>.</summary>
     public string Say(Length length) => Piece.Format.WriteWithUnit(length);
 
+    /// <summary>A length to the nearest mark of this maker's tape, for what is no number of the piece.</summary>
+    public string SayByTape(Length length) =>
+        Say(Piece.Format.Unit == LengthUnit.Inch ? length.RoundTo(Length.FromInches(0, 1, 64)) : length);
+
     private Shape At(int n)
     {
         var part = Piece.Parts[n];

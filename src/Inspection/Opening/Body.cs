@@ -36,8 +36,7 @@ internal sealed record Body(
     /// <summary>The same in another place.</summary>
     public Body Moved(Placed placed) => this with { Placed = placed, Box = Around(placed) };
 
-    public static Box Around(Placed placed) =>
-        Boxes.Of([.. placed.Solid.Vertices.Select(placed.Frame.ToWorld)]);
+    public static Box Around(Placed placed) => Boxes.Of([.. placed.Solid.Vertices.Select(placed.Frame.ToWorld)]);
 }
 
 /// <summary>Gathers bodies of a piece.</summary>
@@ -69,6 +68,25 @@ internal static class Bodies
             if (around.Overlaps(box))
                 yield return new(thing.Name, placed, around, null, null, thing.Source);
         }
+    }
+
+    /// <summary>
+    /// Whether a body bounds the opening of an inset front that was made to an opening as measured: it is drawn where it was
+    /// reckoned, and what counts between the two is told by the gaps.
+    /// </summary>
+    public static bool IsDrawnElsewhere(InspectedPiece piece, Front? front, Body body)
+    {
+        if (front is not { Hang: Hang.Inset } || body.Part is not { } part)
+            return false;
+        var opening = piece.Opening(front.Opening);
+        var (left, right, bottom, top) = (
+            opening.Bounds.Left,
+            opening.Bounds.Right,
+            opening.Bounds.Bottom,
+            opening.Bounds.Top
+        );
+        return opening.AsMeasured is not null
+            && (left.Contains(part) || right.Contains(part) || bottom.Contains(part) || top.Contains(part));
     }
 
     /// <summary>A handle as a box of its size on the face of its front.</summary>

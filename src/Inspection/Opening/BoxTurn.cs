@@ -79,10 +79,7 @@ internal static class BoxTurn
                 apart,
                 Math.Abs((x * Cos) + (y * Sin)) - HalfX - (other.HalfX * cos) - (other.HalfY * sin)
             );
-            return Math.Max(
-                apart,
-                Math.Abs((y * Cos) - (x * Sin)) - HalfY - (other.HalfX * sin) - (other.HalfY * cos)
-            );
+            return Math.Max(apart, Math.Abs((y * Cos) - (x * Sin)) - HalfY - (other.HalfX * sin) - (other.HalfY * cos));
         }
 
         private static double Square(double x) => x * x;

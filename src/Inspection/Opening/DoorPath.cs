@@ -40,20 +40,33 @@ internal sealed record DoorPath(
         return path with { Met = path.Meets(box => path.Obstacles(piece, box)) };
     }
 
+    /// <summary>The same way no further than some angle.</summary>
+    public DoorPath To(double degrees)
+    {
+        var share = Math.Min(1, degrees / Swing.Degrees);
+        return this with
+        {
+            Turn = Turn with { Angle = Turn.Angle * share },
+            Met = Met is { } met && met.Share < share ? met with { Share = met.Share / share } : null,
+        };
+    }
+
     /// <summary>What it meets among other things than those that stand about it.</summary>
     public Met? Meets(Func<Box, IEnumerable<Body>> others) => Paths.Turning(Bodies, Turn, Axis, others, Within);
 
     /// <summary>What stands in a box and does not move with it; the leaf that it meets in a rebate is opened first, or after.</summary>
     public IEnumerable<Body> Obstacles(InspectedPiece piece, Box box) =>
-        Inspection.Bodies.Near(
-            piece,
-            box,
-            group =>
-                string.Equals(group, Front.Group, StringComparison.Ordinal)
-                || Front.Neighbours.Any(neighbour =>
-                    neighbour.IsRebated && string.Equals(neighbour.Group, group, StringComparison.Ordinal)
-                )
-        );
+        Inspection
+            .Bodies.Near(
+                piece,
+                box,
+                group =>
+                    string.Equals(group, Front.Group, StringComparison.Ordinal)
+                    || Front.Neighbours.Any(neighbour =>
+                        neighbour.IsRebated && string.Equals(neighbour.Group, group, StringComparison.Ordinal)
+                    )
+            )
+            .Where(body => !Inspection.Bodies.IsDrawnElsewhere(piece, Front, body));
 
     /// <summary>All of it where it stands when it is opened as far as it goes, but no further than some angle.</summary>
     public IReadOnlyList<Body> Opened(double degrees = 360)

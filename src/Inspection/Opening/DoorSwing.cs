@@ -74,7 +74,8 @@ internal sealed class DoorSwing : ICheck
                 degrees < HalfFree ? HardlyOpens
                 : degrees < Math.Min(Square, path.Swing.Degrees) ? StopsShort
                 : WantsStop,
-            Message = $"{what} meets the {met.Other.Name} before the {(met.Own.Handle is null ? "hinges stop it" : "door is open")}.",
+            Message =
+                $"{what} meets the {met.Other.Name} before the {(met.Own.Handle is null ? "hinges stop it" : "door is open")}.",
             Parts = PartIds.Together(Ids(met.Own), Ids(met.Other)),
             Place = piece.Group(path.Front.Group)?.Source ?? met.Own.Source,
             Related = [met.Other.Source],
@@ -90,7 +91,7 @@ internal sealed class DoorSwing : ICheck
     private static string Assumed(InspectedPiece piece, Swing swing) =>
         swing.Wander == Length.Zero
             ? $"the {swing.Hinge} turns on its pin, in the plane of the front's face"
-            : $"the {swing.Hinge} is followed as a pin at the front corner of its edge; it may carry its door {piece.Say(swing.Wander)} aside";
+            : $"the {swing.Hinge} is followed as a pin at the front corner of its edge; it may carry its door {piece.SayByTape(swing.Wander)} aside";
 
     private static Remedy Remedy(InspectedPiece piece, DoorPath path, Met met, int degrees)
     {
@@ -101,9 +102,15 @@ internal sealed class DoorSwing : ICheck
             ways.Add($"a pull that stands off no more than {piece.Say(flat)}");
             sure = true;
         }
-        if (Away(piece, path, met) is { } away)
+        var wanted = degrees < Square ? Math.Min(Square, path.Swing.Degrees) : path.Swing.Degrees;
+        if (Away(piece, path.To(wanted), met) is { } away)
         {
-            ways.Add($"a filler that brings the {met.Other.Name} {piece.Say(away)} further away");
+            ways.Add(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"a filler that brings the {met.Other.Name} {piece.Say(away)} further away, for {wanted} degrees"
+                )
+            );
             sure = true;
         }
         if (degrees >= HalfFree)
@@ -125,9 +132,7 @@ internal sealed class DoorSwing : ICheck
         return Solved.Largest(
             piece,
             size.StandsOff,
-            standsOff =>
-                standsOff > Length.Zero
-                && With(standsOff).Meets(box => path.Obstacles(piece, box)) is null
+            standsOff => standsOff > Length.Zero && With(standsOff).Meets(box => path.Obstacles(piece, box)) is null
         );
 
         DoorPath With(Length standsOff) =>
@@ -162,7 +167,8 @@ internal sealed class DoorSwing : ICheck
     }
 
     private static bool IsOfItsCarcase(InspectedPiece piece, string door, Body other) =>
-        other.Group is { } group && string.Equals(Carcase(piece, door), Carcase(piece, group), StringComparison.Ordinal);
+        other.Group is { } group
+        && string.Equals(Carcase(piece, door), Carcase(piece, group), StringComparison.Ordinal);
 
     private static string? Carcase(InspectedPiece piece, string id)
     {

@@ -74,7 +74,10 @@ internal sealed class DrawerTravel : ICheck
         var met = Paths.Sliding(
             drawer.Bodies,
             Out(piece, drawer.Travel),
-            box => Bodies.Near(piece, box, group => IsOwn(drawer, group) || IsBefore(piece, drawer, group)),
+            box =>
+                Bodies
+                    .Near(piece, box, group => IsOwn(drawer, group) || IsBefore(piece, drawer, group))
+                    .Where(body => !Bodies.IsDrawnElsewhere(piece, piece.Front(drawer.Group), body)),
             piece.ToUnits(Tolerance.Rounding)
         );
         if (met is null)
@@ -85,7 +88,10 @@ internal sealed class DrawerTravel : ICheck
         {
             Remedy = away is null
                 ? new("Make it narrower or lower there, move one of the two, or take a smaller pull.", Sure: false)
-                : new($"A filler that brings the {met.Other.Name} {piece.Say(away.Value)} further away lets it out.", Sure: true),
+                : new(
+                    $"A filler that brings the {met.Other.Name} {piece.Say(away.Value)} further away lets it out.",
+                    Sure: true
+                ),
         };
     }
 
@@ -118,7 +124,7 @@ internal sealed class DrawerTravel : ICheck
                 ),
             Assumptions =
             [
-                $"the door stands where a pin at the front corner of its edge would carry it, to {piece.Say(Length.Max(path.Swing.Wander, Tolerance.Fitting))}",
+                $"the door stands where a pin at the front corner of its edge would carry it, to {piece.SayByTape(Length.Max(path.Swing.Wander, Tolerance.Fitting))}",
             ],
         };
     }
@@ -138,9 +144,11 @@ internal sealed class DrawerTravel : ICheck
 
     private static string[] Ids(Body body) => body.Part is { } id ? [id] : [];
 
-    private static Slide Out(InspectedPiece piece, Length travel) => new(Direction.Front.Unit() * piece.ToUnits(travel));
+    private static Slide Out(InspectedPiece piece, Length travel) =>
+        new(Direction.Front.Unit() * piece.ToUnits(travel));
 
-    private static bool IsOwn(Drawer drawer, string group) => string.Equals(group, drawer.Group, StringComparison.Ordinal);
+    private static bool IsOwn(Drawer drawer, string group) =>
+        string.Equals(group, drawer.Group, StringComparison.Ordinal);
 
     /// <summary>Whether a group is a front that is opened before this one comes out: it stands before it, looking the same way.</summary>
     private static bool IsBefore(InspectedPiece piece, Drawer drawer, string group) =>
@@ -148,7 +156,8 @@ internal sealed class DrawerTravel : ICheck
         && piece.Group(group)?.Turn == piece.Group(drawer.Group)?.Turn
         && Around(piece.Members(group)).Min.Y < Around(piece.Members(drawer.Group)).Min.Y;
 
-    private static Box Around(IEnumerable<Shape> shapes) => shapes.Select(shape => shape.Box).Aggregate((a, b) => a.Around(b));
+    private static Box Around(IEnumerable<Shape> shapes) =>
+        shapes.Select(shape => shape.Box).Aggregate((a, b) => a.Around(b));
 
     /// <summary>The doors that must be opened before a drawer comes out.</summary>
     private static IEnumerable<DoorPath> DoorsBefore(InspectedPiece piece, Drawer drawer)
@@ -199,11 +208,11 @@ internal sealed class DrawerTravel : ICheck
             {
                 var moved = others.Select(body => body.Moved(way.Unit() * piece.ToUnits(by))).ToList();
                 return Paths.Sliding(
-                        drawer.Bodies,
-                        Out(piece, drawer.Travel),
-                        box => moved.Where(body => body.Box.Overlaps(box)),
-                        within
-                    )
+                    drawer.Bodies,
+                    Out(piece, drawer.Travel),
+                    box => moved.Where(body => body.Box.Overlaps(box)),
+                    within
+                )
                     is null;
             }
         );

@@ -95,6 +95,10 @@ internal sealed class Bench
             }
         );
 
+    /// <summary>A slide between a part that moves and one that stays.</summary>
+    public void Slide(string moves, string stays, decimal travel) =>
+        _hardware.Add(new($"fitting-{_hardware.Count + 1}", "slide", [moves, stays], default) { Travel = Mm(travel) });
+
     public void Unfit(string kind) => _hardware.RemoveAll(hardware => hardware.Kind == kind);
 
     public void Add(Opening opening) => _openings.Add(opening);
@@ -147,7 +151,7 @@ internal sealed class Bench
         mirrored._groups.AddRange(_groups);
         mirrored._boards.AddRange(_boards.Select(b => b.Mirrored()));
         mirrored._joints.AddRange(_joints.Select(j => j with { Into = Mirror.Of(j.Into) }));
-        mirrored._hardware.AddRange(_hardware);
+        mirrored._hardware.AddRange(_hardware.Select(h => h with { At = h.At with { X = -h.At.X } }));
         mirrored._openings.AddRange(_openings.Select(Mirror.Of));
         mirrored._fronts.AddRange(_fronts.Select(Mirror.Of));
         mirrored._loads.AddRange(_loads);
@@ -164,9 +168,11 @@ internal sealed class Bench
         moved._groups.AddRange(_groups);
         moved._boards.AddRange(_boards.Select(b => b.Moved(by)));
         moved._joints.AddRange(_joints);
-        moved._hardware.AddRange(_hardware);
+        moved._hardware.AddRange(_hardware.Select(h => h with { At = h.At + by }));
         moved._openings.AddRange(_openings.Select(o => o with { Clear = Shift(o.Clear, by) }));
-        moved._fronts.AddRange(_fronts);
+        moved._fronts.AddRange(
+            _fronts.Select(f => f with { Swing = f.Swing is { } swing ? swing with { Pin = swing.Pin + by } : null })
+        );
         moved._loads.AddRange(_loads.Select(l => l with { Top = l.Top + by.Z }));
         moved._accepted.AddRange(_accepted);
         return moved;
@@ -300,6 +306,7 @@ internal static class Mirror
                 _ => front.Motion,
             },
             Pivot = front.Pivot with { X = -front.Pivot.X },
+            Swing = front.Swing is { } swing ? swing with { Pin = swing.Pin with { X = -swing.Pin.X } } : null,
             Wanted = front.Wanted with { Left = front.Wanted.Right, Right = front.Wanted.Left },
             Neighbours = [.. front.Neighbours.Select(n => n with { Side = Of(n.Side) })],
             Drawer = front.Drawer is { } drawer

@@ -59,6 +59,9 @@ internal sealed class Chest
                     Bench.Mm(250),
                     ("left-side", "right-side")
                 )
+                {
+                    Travel = Bench.Mm(250),
+                }
             )
         );
         return bench;

@@ -4,7 +4,8 @@ namespace Dryfit.Inspection.Tests;
 
 /// <summary>
 /// A face frame with an opening of 400 by 600 mm and a framed door of 396 by 596 mm in it, 2 mm all round: stiles and
-/// rails of 60 by 20 mm, grooves and tenons of 10 by 6 mm, a panel with 2 mm of room at each edge. Hinged at the left.
+/// rails of 60 by 20 mm, grooves and tenons of 10 by 6 mm, a panel with 2 mm of room at each edge. Hinged at the left, on
+/// pins 1 mm inside the opening, to 95 degrees.
 /// </summary>
 internal sealed class Cupboard
 {
@@ -66,6 +67,9 @@ internal sealed class Cupboard
                 [],
                 null
             )
+            {
+                Swing = new(95, "butt hinge", new(Bench.Mm(1), Bench.Mm(DoorY), gap), default),
+            }
         );
         return bench;
     }

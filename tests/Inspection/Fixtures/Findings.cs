@@ -18,6 +18,20 @@ internal static class FindingsAsked
 
     public static void IsClean(this Report report) => Assert.Equal([], report.Findings.Select(Told));
 
+    /// <summary>The one finding of how doors and drawers open; what stands before the piece may be in its way in besides.</summary>
+    public static Finding Opening(this Report report, FindingKind kind)
+    {
+        var finding = Assert.Single(report.Findings, IsOfOpening);
+        Assert.Equal(kind.Id, finding.Kind.Id);
+        return finding;
+    }
+
+    public static void OpensFreely(this Report report) =>
+        Assert.Equal([], report.Findings.Where(IsOfOpening).Select(Told));
+
+    private static bool IsOfOpening(Finding finding) =>
+        new DoorSwing().Kinds.Contains(finding.Kind) || new DrawerTravel().Kinds.Contains(finding.Kind);
+
     public static Length Length(this Finding finding) => Assert.IsType<MeasuredLength>(finding.Measured).Value;
 
     public static MeasuredVolume Volume(this Finding finding) => Assert.IsType<MeasuredVolume>(finding.Measured);

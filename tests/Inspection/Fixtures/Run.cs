@@ -94,6 +94,9 @@ internal sealed class Run
                 [new("right-door", Direction.Right, gap), .. over],
                 null
             )
+            {
+                Swing = new(110, "cup hinge", new(Bench.Mm(1.5m), Bench.Mm(-20), lap), Bench.Mm(3)),
+            }
         );
         bench.Add(
             new Front(
@@ -107,6 +110,9 @@ internal sealed class Run
                 [new("left-door", Direction.Left, gap), .. over],
                 null
             )
+            {
+                Swing = new(110, "cup hinge", new(Bench.Mm(598.5m), Bench.Mm(-20), lap), Bench.Mm(3)),
+            }
         );
         bench.Add(
             new Front(

@@ -55,6 +55,5 @@ public static class ButtHingeRules
             Shape = new Dryfit.Recipe.CountShape(30, 180),
         };
 
-    internal static IReadOnlyList<Rule> All { get; } =
-    [Length, Leaf, LeafThickness, Knuckle, Screws, OpeningAngle];
+    internal static IReadOnlyList<Rule> All { get; } = [Length, Leaf, LeafThickness, Knuckle, Screws, OpeningAngle];
 }

@@ -96,7 +96,14 @@ public static class HingeRules
             "hardware literature, from memory"
         );
     public static Rule FlapAngle { get; } =
-        new(Section, "flap angle", "90", "90", "How far flaps and drop fronts open on their stays, in degrees.", Rule.Practice)
+        new(
+            Section,
+            "flap angle",
+            "90",
+            "90",
+            "How far flaps and drop fronts open on their stays, in degrees.",
+            Rule.Practice
+        )
         {
             Shape = new Dryfit.Recipe.CountShape(30, 180),
         };
