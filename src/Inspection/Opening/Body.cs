@@ -86,7 +86,12 @@ internal static class Bodies
             opening.Bounds.Top
         );
         return opening.AsMeasured is not null
-            && (left.Contains(part) || right.Contains(part) || bottom.Contains(part) || top.Contains(part));
+            && (
+                left.Contains(part, StringComparer.Ordinal)
+                || right.Contains(part, StringComparer.Ordinal)
+                || bottom.Contains(part, StringComparer.Ordinal)
+                || top.Contains(part, StringComparer.Ordinal)
+            );
     }
 
     /// <summary>A handle as a box of its size on the face of its front.</summary>

@@ -2,7 +2,6 @@ using System.Globalization;
 using Dryfit.Casework;
 using Dryfit.Findings;
 using Dryfit.Measure;
-using Dryfit.Solids;
 
 namespace Dryfit.Inspection;
 
