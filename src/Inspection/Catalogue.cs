@@ -34,6 +34,9 @@ public static class Catalogue
         new PartWhole(),
         new PartTouchesItself(),
         new GapsCovered(),
+        new CupBores(),
+        new BoreWood(),
+        new BoresMeet(),
         // Last: what stands in each other's place is most often the consequence of something above.
         new PartsOverlap(),
     ];
@@ -52,7 +55,8 @@ public static class Catalogue
         ),
         CheckRun.Left("fronts that meet when two are open at once", NotMade),
         CheckRun.Left("fittings in the way of doors and drawers: hinge arms, stays, knuckles, slides", NotMade),
-        CheckRun.Left("hinges and borings: how many, against edges, shelves and each other", NotMade),
+        CheckRun.Left("hinges: how many, in line, against shelves and drawers", NotMade),
+        CheckRun.Left("screws: too long, too near to an edge, out of reach", NotMade),
         CheckRun.Left("shelves that are too short for their pins", NotMade),
         CheckRun.Left("shelves that go in past frame, doors and hinges", NotMade),
         CheckRun.Left("backs, panels and glass that can go in and come out again", NotMade),

@@ -55,6 +55,9 @@ internal sealed class InspectedPiece
     /// <summary>Ids of the parts of each joint, as <see cref="Pairing"/> orders them.</summary>
     public IReadOnlySet<(string, string)> JoinedPairs => _index.JoinedPairs;
 
+    /// <summary>Of those, the pairs whose faces are glued flat against each other: plies of a leg, edging on its panel.</summary>
+    public IReadOnlySet<(string, string)> GluedPairs => _index.GluedPairs;
+
     public Grid Grid => Piece.Grid;
 
     /// <exception cref="InvalidOperationException">The piece names a part it does not have: a fault of ours.</exception>

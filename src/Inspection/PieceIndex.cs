@@ -23,6 +23,10 @@ internal sealed class PieceIndex
             .Hardware.Where(hardware => hardware.Handle is not null)
             .ToLookup(hardware => hardware.Ties[0], StringComparer.Ordinal);
         JoinedPairs = piece.Joints.Select(joint => InOrder(joint.Receives, joint.Enters)).ToHashSet();
+        GluedPairs = piece
+            .Joints.Where(joint => joint.Glued && joint.Kind is (JointKind.Butt or JointKind.Edged))
+            .Select(joint => InOrder(joint.Receives, joint.Enters))
+            .ToHashSet();
     }
 
     public Piece Piece { get; }
@@ -47,6 +51,9 @@ internal sealed class PieceIndex
 
     /// <summary>Ids of the parts of each joint, in the order of the piece.</summary>
     public IReadOnlySet<(string, string)> JoinedPairs { get; }
+
+    /// <summary>Of those, the pairs whose faces are glued flat against each other.</summary>
+    public IReadOnlySet<(string, string)> GluedPairs { get; }
 
     /// <summary>The piece as seen from each frame that was asked for.</summary>
     /// <remarks>No turn is no key: the number beside it makes one of it.</remarks>

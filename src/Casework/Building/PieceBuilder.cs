@@ -232,6 +232,9 @@ internal sealed class PieceBuilder
         return fitting;
     }
 
+    /// <summary>Says what is known of the hinge that was fitted last.</summary>
+    public void IsHinge(HingeFit hinge) => _hardware[^1] = _hardware[^1] with { Hinge = hinge };
+
     /// <summary>Fits what holds parts to the wall.</summary>
     public Hardware FitToWall(string kind, Point at, int count, params IReadOnlyList<PartDraft> ties)
     {

@@ -37,10 +37,14 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
             leftLegs?.Front ?? [left],
             rightLegs?.Front ?? [right]
         );
+        // A side may end before a planted back: the rail stays within its edge.
+        var rear = envelope.Max.Y - setback;
+        foreach (var (legs, side) in new[] { (leftLegs, left), (rightLegs, right) })
+            rear = legs is null ? Length.Min(rear, side.Reckoned.Max.Y) : rear;
         Rail(
             "rear rail",
             Direction.Back,
-            envelope.Max.Y - setback - thickness,
+            rear - thickness,
             leftLegs?.Rear ?? [left],
             rightLegs?.Rear ?? [right]
         );
@@ -294,14 +298,14 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
             );
         var through = leg.Aggregate(Length.Zero, (sum, p) => sum + p.Reckoned.Size(into.Axis()));
         var size = into.Axis() == Axis.Y ? through : meets.Reckoned.Size(into.Axis());
-        // Two rails come into a leg at the same height: neither hole may reach the middle of the other.
+        // Two rails come into a leg at the same height: 2 mm stay between their holes, or behind one.
         var crossing =
             meets.Role == Role.Leg
                 ? piece.Shop.Length(StandRules.StandRailSetback).Length
                     + (rail.Thickness.Length / 2)
                     + (piece.Shop.Length(JointRules.DowelDiameter).Length / 2)
                 : Length.Zero;
-        Dowels.Between(piece, leg, meets, rail, into, Axis.Z, 2, size - crossing - Length.FromMillimetres(1));
+        Dowels.Between(piece, leg, meets, rail, into, Axis.Z, 2, size - crossing - Length.FromMillimetres(2));
     }
 
     /// <summary>The plies of a leg, from the front to the back.</summary>

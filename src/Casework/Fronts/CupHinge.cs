@@ -1,4 +1,5 @@
 using Dryfit.Casework.Building;
+using Dryfit.Casework.Joinery;
 using Dryfit.Measure;
 
 namespace Dryfit.Casework.Fronts;
@@ -60,20 +61,65 @@ internal static class CupHinge
     public static void BoreSide(FrontSite site, Leaf leaf, PartDraft side, Length along, string fitting)
     {
         var hinge = leaf.Plan.Hinge;
-        var row = site.FaceY + hinge.Length(HingeRules.HingePlateRow).Length;
-        if (leaf.Plan.Fit.Hang == Hang.Inset)
-            row += leaf.Plan.Material.Thickness.Length;
-        var half = hinge.Length(HingeRules.PlateSpacing).Length / 2;
-        var middle = At(leaf, side.Extent.Side(leaf.Hinged.Opposite()), row, along);
-        foreach (var way in Ways(leaf))
+        foreach (var at in PlateHoles(site, leaf, side, along))
             side.Bore(
                 CutKind.Bore,
-                middle.Moved(way, half),
+                at,
                 leaf.Hinged,
                 hinge.Length(HingeRules.PlateHole).Length,
-                hinge.Length(HingeRules.PlateDepth).Length,
+                PlateDepth(leaf, side),
                 fitting
             );
+    }
+
+    /// <summary>Whether a hinge there keeps clear of what is bored into the side, and of what stands behind the door.</summary>
+    public static bool IsFree(PieceBuilder piece, FrontSite site, Leaf leaf, PartDraft side, Length along)
+    {
+        var hinge = leaf.Plan.Hinge;
+        var (hole, depth) = (hinge.Length(HingeRules.PlateHole).Length, PlateDepth(leaf, side));
+        var room = Room(site, leaf, side, along);
+        return PlateHoles(site, leaf, side, along)
+                .All(at => Stagger.IsFree(side.At(at), Dowels.HoleBox(at, leaf.Hinged, hole, depth)))
+            && !piece.Parts.Any(part =>
+                part != side
+                && part.Group != leaf.Group
+                && part.Group.Turn == side.Group.Turn
+                && Extent.Shared(part.Reckoned, room) is not null
+            );
+    }
+
+    /// <summary>The room of hinge and plate inside the carcase when the door is shut.</summary>
+    private static Extent Room(FrontSite site, Leaf leaf, PartDraft side, Length along)
+    {
+        var hinge = leaf.Plan.Hinge;
+        var half = hinge.Length(HingeRules.ArmHeight).Length / 2;
+        var corner = At(leaf, side.Extent.Side(leaf.Hinged.Opposite()), Behind(site, leaf), along);
+        return Ways(leaf)
+            .Aggregate(new Extent(corner, corner), (room, way) => room.Grown(way, half))
+            .Grown(Direction.Back, hinge.Length(HingeRules.ArmReach).Length)
+            .Grown(leaf.Hinged.Opposite(), hinge.Length(HingeRules.ArmAside).Length);
+    }
+
+    /// <summary>The Y at which the door ends and the inside begins.</summary>
+    private static Length Behind(FrontSite site, Leaf leaf) =>
+        leaf.Plan.Fit.Hang == Hang.Inset ? site.FaceY + leaf.Plan.Material.Thickness.Length : site.FaceY;
+
+    private static Point[] PlateHoles(FrontSite site, Leaf leaf, PartDraft side, Length along)
+    {
+        var hinge = leaf.Plan.Hinge;
+        var row = Behind(site, leaf) + hinge.Length(HingeRules.HingePlateRow).Length;
+        var half = hinge.Length(HingeRules.PlateSpacing).Length / 2;
+        var middle = At(leaf, side.Extent.Side(leaf.Hinged.Opposite()), row, along);
+        return [.. Ways(leaf).Select(way => middle.Moved(way, half))];
+    }
+
+    /// <summary>Holes from both sides of a partition keep 3 mm apart at their bottoms.</summary>
+    private static Length PlateDepth(Leaf leaf, PartDraft side)
+    {
+        var depth = leaf.Plan.Hinge.Length(HingeRules.PlateDepth).Length;
+        return side.Role == Role.Partition
+            ? Length.Min(depth, Length.Max((side.Thickness.Length - Length.FromMillimetres(3)) / 2, depth / 2))
+            : depth;
     }
 
     private static Point At(Leaf leaf, Length edge, Length y, Length along) =>

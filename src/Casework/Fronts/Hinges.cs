@@ -21,6 +21,8 @@ internal static class Hinges
         var reckoned = along == Axis.Z ? leaf.ReckonedHeight : leaf.Width;
         var start = along == Axis.Z ? leaf.BottomZ : leaf.HingeX;
         var onPost = Places(piece, reckoned.Length, count).ConvertAll(at => start + at);
+        if (!onFrame && leaf.Plan.Hinge.Kind == HardwareKinds.CupHinge && !leaf.Plan.Fit.IsLipped)
+            KeepClear(piece, site, leaf, post, (unit.Extent.Min[along], unit.Extent.Max[along]), onDoor, onPost);
         for (var n = 0; n < count; n++)
         {
             var fitting = piece.NextFittingId;
@@ -33,6 +35,7 @@ internal static class Hinges
                         ? new Point(edge, unit.Extent.Max.Y, onDoor[n])
                         : new(onDoor[n], unit.Extent.Max.Y, edge);
                 piece.Fit("hinge for a lipped door", at, 1, unit.HingeMember, post);
+                piece.IsHinge(new(HingeForm.ScrewedOn));
                 continue;
             }
             if (leaf.Plan.Hinge.Kind == HardwareKinds.ButtHinge)
@@ -40,12 +43,14 @@ internal static class Hinges
                 var at = ButtHinge.LetIn(leaf, unit, onDoor[n], fitting);
                 ButtHinge.LetIn(leaf, post, site.FaceY, onPost[n], fitting);
                 piece.Fit(leaf.Plan.Hinge, null, at, 1, unit.HingeMember, post);
+                piece.IsHinge(new(HingeForm.Butt));
                 continue;
             }
             var cup = CupHinge.BoreDoor(leaf, unit, onDoor[n], fitting);
             if (!onFrame)
                 CupHinge.BoreSide(site, leaf, post, onPost[n], fitting);
             piece.Fit(CupHinge.Name(leaf), cup, 1, unit.HingeMember, post);
+            piece.IsHinge(new(HingeForm.Cup));
         }
     }
 
@@ -115,6 +120,54 @@ internal static class Hinges
             );
     }
 
+    /// <summary>The farthest that a hinge is moved from where it would stand, towards the middle of the edge or away from it.</summary>
+    private static readonly Length Farthest = Length.FromMillimetres(100);
+
+    /// <summary>The least from the end of a door to the middle of a hinge that is moved: its cup and its screws need as much.</summary>
+    private static readonly Length NearestEnd = Length.FromMillimetres(50);
+
+    /// <summary>
+    /// Moves hinges, each on door and side alike, where one would meet a shelf or the holes of its pins: by as little as will
+    /// do, towards the middle first. Where there is no free place it stays where it was.
+    /// </summary>
+    private static void KeepClear(
+        PieceBuilder piece,
+        FrontSite site,
+        Leaf leaf,
+        PartDraft post,
+        (Length From, Length To) ends,
+        List<Length> onDoor,
+        List<Length> onPost
+    )
+    {
+        var step = Step(piece);
+        var middle = (onPost[0] + onPost[^1]) / 2;
+        var count = onPost.Count;
+        for (var n = 0; n < count; n++)
+        {
+            var inward = onPost[n] <= middle ? 1 : -1;
+            var by = Enumerable
+                .Range(0, (int)(Farthest / step).Floor())
+                .SelectMany(steps => new[] { step * (steps * inward), step * (-steps * inward) })
+                .Where(away => Stays(n, away))
+                .Cast<Length?>()
+                .FirstOrDefault(away => CupHinge.IsFree(piece, site, leaf, post, onPost[n] + away!.Value));
+            onDoor[n] += by ?? Length.Zero;
+            onPost[n] += by ?? Length.Zero;
+        }
+
+        // On the door, with room to its ends and to the hinges beside.
+        bool Stays(int n, Length away) =>
+            away == Length.Zero
+            || (
+                onDoor[n] + away >= (n == 0 ? ends.From + NearestEnd : onDoor[n - 1] + (NearestEnd * 2))
+                && onDoor[n] + away <= (n == count - 1 ? ends.To - NearestEnd : onDoor[n + 1] - (NearestEnd * 2))
+            );
+    }
+
+    private static Length Step(PieceBuilder piece) =>
+        piece.Scope.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 16) : Length.FromMillimetres(1);
+
     /// <summary>
     /// Places of the hinges from one end of the edge: the outer ones at the shop's distance from the ends (a quarter of
     /// a very short edge), the rest evenly between, to a whole millimetre or sixteenth.
@@ -122,7 +175,7 @@ internal static class Hinges
     private static List<Length> Places(PieceBuilder piece, Length edge, int count)
     {
         var end = Length.Min(piece.Shop.Length(HingeRules.HingeEnd).Length, edge / 4);
-        var step = piece.Scope.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 16) : Length.FromMillimetres(1);
+        var step = Step(piece);
         var places = new List<Length> { end };
         for (var n = 1; n < count - 1; n++)
             places.Add((end + ((edge - end - end) * new Rational(n, count - 1))).RoundTo(step));

@@ -45,15 +45,9 @@ internal static class Biscuits
             );
         var joint = piece.NextJointId;
         var face = Meeting.Centre(enters.Reckoned, into);
-        var step = (to - from) / (count * 2);
-        for (var n = 0; n < count; n++)
+        foreach (var middle in Stagger.Places([receives], from, to, count, at => SlotAt(at).Grown(into, depth)))
         {
-            var middle = from + (step * ((2 * n) + 1));
-            var slot = new Extent(face, face)
-                .With(Directions.Along(spread, -1), middle - (length / 2))
-                .With(Directions.Along(spread, 1), middle + (length / 2))
-                .Grown(Directions.Along(thick, -1), width / 2)
-                .Grown(Directions.Along(thick, 1), width / 2);
+            var slot = SlotAt(middle);
             receives.CutAway(CutKind.BiscuitSlot, slot.Grown(into, depth), joint);
             enters.CutAway(
                 CutKind.BiscuitSlot,
@@ -64,5 +58,12 @@ internal static class Biscuits
         }
         piece.Fit("biscuit", face, count, enters, receives);
         return piece.Join(JointKind.Biscuit, receives, enters, into);
+
+        Extent SlotAt(Length middle) =>
+            new Extent(face, face)
+                .With(Directions.Along(spread, -1), middle - (length / 2))
+                .With(Directions.Along(spread, 1), middle + (length / 2))
+                .Grown(Directions.Along(thick, -1), width / 2)
+                .Grown(Directions.Along(thick, 1), width / 2);
     }
 }

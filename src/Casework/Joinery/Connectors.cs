@@ -44,11 +44,18 @@ internal static class Connectors
             );
         var joint = piece.NextJointId;
         var face = Meeting.Centre(enters.Reckoned, into);
-        var step = (to - from) / (count * 2);
-        for (var n = 0; n < count; n++)
+        var seatWide = fitting.Length(ConnectorRules.Seat).Length;
+        var places = Stagger.Places(
+            [receives],
+            from,
+            to,
+            count,
+            place => Dowels.HoleBox(face.With(spread, place), into, seatWide, seat)
+        );
+        foreach (var place in places)
         {
-            var at = face.With(spread, from + (step * ((2 * n) + 1)));
-            receives.Bore(CutKind.Bore, at, into, fitting.Length(ConnectorRules.Seat).Length, seat, joint);
+            var at = face.With(spread, place);
+            receives.Bore(CutKind.Bore, at, into, seatWide, seat, joint);
             var end = at.With(into.Axis(), enters.Extent.Side(into));
             enters.Bore(CutKind.Bore, end, into.Opposite(), bolt, reach, joint);
             enters.Bore(

@@ -54,10 +54,16 @@ internal static class Dowels
         var joint = piece.NextJointId;
         var face = Meeting.Centre(enters.Reckoned, into);
         var (from, to) = Meeting.Shared(meets, enters, spread);
-        var step = (to - from) / (count * 2);
-        for (var n = 0; n < count; n++)
+        var places = Stagger.Places(
+            glued,
+            from,
+            to,
+            count,
+            place => HoleBox(face.With(spread, place), into, diameter, inFace + room)
+        );
+        foreach (var place in places)
         {
-            var at = face.With(spread, from + (step * ((2 * n) + 1)));
+            var at = face.With(spread, place);
             foreach (var part in glued)
                 BoreFace(part, at, into, diameter, inFace + room, joint);
             enters.Bore(

@@ -14,6 +14,9 @@ internal static class PocketScrews
     private static readonly Length Diameter = Length.FromMillimetres(new Rational(95, 10));
     private static readonly Length Pilot = Length.FromMillimetres(4);
 
+    /// <summary>Wood that stays beside a pocket, on either side of it: a narrow rail takes one only.</summary>
+    private static readonly Length Beside = Length.FromMillimetres(2);
+
     /// <summary>Cotangent of 15 degrees to four places: how far from the end the drill enters, for each unit of depth.</summary>
     private static readonly Rational Run = new(37321, 10000);
 
@@ -35,6 +38,7 @@ internal static class PocketScrews
     )
     {
         var joint = piece.NextJointId;
+        count = Math.Max(1, Math.Min(count, (int)(enters.Extent.Size(spread) / (Diameter + (Beside * 2))).Floor()));
         var thickness = enters.Extent.Size(pocketFace.Axis());
         var middle = thickness / 2;
         // Whole grid steps: a drilling jig is not set to thirds.

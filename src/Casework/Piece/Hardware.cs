@@ -28,6 +28,9 @@ public sealed record Hardware(string Id, string Kind, IReadOnlyList<string> Ties
     /// <summary>How far a slide lets what runs on it come out; null for all else.</summary>
     public Length? Travel { get; init; }
 
+    /// <summary>What is known of a hinge; null for all else. What it ties is the door's part first, then what it hangs on.</summary>
+    public HingeFit? Hinge { get; init; }
+
     /// <summary>Kilograms that a pair of them carries by its maker's sheet; null where that is not known.</summary>
     public Rational? LoadKg { get; init; }
 }
@@ -38,3 +41,20 @@ public sealed record Hardware(string Id, string Kind, IReadOnlyList<string> Ties
 /// <param name="Across">Across it, in the plane of the front.</param>
 /// <param name="StandsOff">How far it stands off the front.</param>
 public sealed record HandleSize(Axis Along, Length Length, Length Across, Length StandsOff);
+
+/// <summary>What kind of hinge it is.</summary>
+public enum HingeForm
+{
+    /// <summary>A cup let into the back of the door.</summary>
+    Cup,
+
+    /// <summary>Leaves let into the edges of the door and of what it hangs on.</summary>
+    Butt,
+
+    /// <summary>Screwed on, nothing let in.</summary>
+    ScrewedOn,
+}
+
+/// <summary>What a check needs to know of a hinge that its solids do not show.</summary>
+/// <param name="Form">What kind it is.</param>
+public sealed record HingeFit(HingeForm Form);

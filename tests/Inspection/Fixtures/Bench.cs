@@ -210,6 +210,12 @@ internal sealed record Board(
     /// <summary>Wedges taken off besides, in board coordinates of the grid.</summary>
     public IReadOnlyList<PrismCut> Wedges { get; init; } = [];
 
+    /// <summary>Round holes, bored after all else.</summary>
+    public IReadOnlyList<Hole> Holes { get; init; } = [];
+
+    /// <summary>The same board with one more hole.</summary>
+    public Board Bored(Hole hole) => this with { Holes = [.. Holes, hole] };
+
     public Board Upright() => this with { Lie = Lie.Of(Direction.Up, Direction.Front) };
 
     public Board Moved(Point by) =>
@@ -217,9 +223,25 @@ internal sealed record Board(
         {
             Extent = Bench.Shift(Extent, by),
             Cuts = [.. Cuts.Select(cut => Bench.Shift(cut, by))],
+            Holes = [.. Holes.Select(hole => hole with { Mouth = hole.Mouth + by })],
         };
 
-    public Board Mirrored() => this with { Extent = Mirror.Of(Extent), Cuts = [.. Cuts.Select(Mirror.Of)] };
+    public Board Mirrored() =>
+        this with
+        {
+            Extent = Mirror.Of(Extent),
+            Cuts = [.. Cuts.Select(Mirror.Of)],
+            Holes =
+            [
+                .. Holes.Select(hole =>
+                    hole with
+                    {
+                        Mouth = hole.Mouth with { X = -hole.Mouth.X },
+                        Into = Mirror.Of(hole.Into),
+                    }
+                ),
+            ],
+        };
 
     public Part ToPart(Grid grid)
     {
@@ -228,6 +250,20 @@ internal sealed record Board(
             origin = origin.With(way.Axis(), Extent.Side(way.Opposite()));
         var place = new Placement(origin, Lie);
         var onBoard = Cuts.Select(place.ToBoard).ToList();
+        var bored = Holes
+            .Select(
+                (hole, n) =>
+                    new RoundCut(
+                        $"bore-{n}",
+                        hole.Kind,
+                        hole.Joint,
+                        place.ToBoard(hole.Mouth),
+                        place.ToBoard(hole.Into),
+                        hole.Diameter,
+                        hole.Depth
+                    )
+            )
+            .ToList();
         var size = new Point(
             Extent.Size(Lie.Along.Axis()),
             Extent.Size(Lie.Across.Axis()),
@@ -235,7 +271,11 @@ internal sealed record Board(
         );
         var solid = SolidBuilder.Build(
             grid.ToUnits(size),
-            [.. onBoard.Select(cut => new BoxCut(grid.ToUnits(cut.Min), grid.ToUnits(cut.Max))), .. Wedges]
+            [
+                .. onBoard.Select(cut => new BoxCut(grid.ToUnits(cut.Min), grid.ToUnits(cut.Max))),
+                .. bored.Select(hole => Drill(hole, grid)),
+                .. Wedges,
+            ]
         );
         return new Part
         {
@@ -247,7 +287,7 @@ internal sealed record Board(
             Length = Given("length", size.X),
             Width = Given("width", size.Y),
             Thickness = Given("thickness", size.Z),
-            Cuts = [.. onBoard.Select((cut, i) => new SquareCut($"cut-{i}", CutKind.Groove, null, cut))],
+            Cuts = [.. onBoard.Select((cut, i) => new SquareCut($"cut-{i}", CutKind.Groove, null, cut)), .. bored],
             Place = place,
             IsAsCut = IsAsCut,
             IsKept = IsKept,
@@ -255,6 +295,18 @@ internal sealed record Board(
             Solid = solid,
             Placed = new(solid, new(grid.ToUnits(origin), Unit(Lie.Along), Unit(Lie.Across), Unit(Lie.Shows))),
         };
+    }
+
+    private static BoreCut Drill(RoundCut hole, Grid grid)
+    {
+        var into = Unit(hole.Into);
+        var side = Unit(Directions.Along((Axis)(((int)hole.Into.Axis() + 1) % 3), 1));
+        return new(
+            new(grid.ToUnits(hole.From), side, Vec3.Cross(into, side), into),
+            grid.ToUnits(hole.Diameter) / 2,
+            grid.ToUnits(hole.Depth),
+            24
+        );
     }
 
     private Material Material() =>
@@ -272,6 +324,23 @@ internal sealed record Board(
             Axis.Y => new(0, way.Sign(), 0),
             _ => new(0, 0, way.Sign()),
         };
+}
+
+/// <summary>A round hole in a board of a hand-made piece.</summary>
+/// <param name="Mouth">The middle of its mouth, in the piece.</param>
+/// <param name="Joint">What it is bored for: a joint or a fitting by its id.</param>
+internal sealed record Hole(CutKind Kind, Point Mouth, Direction Into, Length Diameter, Length Depth, string? Joint)
+{
+    public static Hole At(
+        CutKind kind,
+        decimal x,
+        decimal y,
+        decimal z,
+        Direction into,
+        decimal diameter,
+        decimal depth,
+        string? joint = null
+    ) => new(kind, new(Bench.Mm(x), Bench.Mm(y), Bench.Mm(z)), into, Bench.Mm(diameter), Bench.Mm(depth), joint);
 }
 
 /// <summary>Left for right.</summary>

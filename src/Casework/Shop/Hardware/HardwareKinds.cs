@@ -38,6 +38,9 @@ public static class HardwareKinds
                 new("plate depth", HingeRules.PlateDepth),
                 new("opening angle", HingeRules.OpeningAngle),
                 new("wander", HingeRules.Wander),
+                new("arm height", HingeRules.ArmHeight),
+                new("arm reach", HingeRules.ArmReach),
+                new("arm aside", HingeRules.ArmAside),
             ],
             new Field(
                 "least overlay",

@@ -5,6 +5,7 @@ public static class HingeRules
 {
     private const string Section = "hinges";
     private const string CupSource = "hinge maker's quick reference (hardware literature)";
+    private const string ArmSource = "hardware literature, from memory: the sheet of the hinge has the last word";
     private const string RowSource = "32 mm rows: common practice, set down by no standards body";
 
     public static Rule CupDiameter { get; } =
@@ -108,6 +109,36 @@ public static class HingeRules
             Shape = new Dryfit.Recipe.CountShape(30, 180),
         };
 
+    public static Rule ArmHeight { get; } =
+        new(
+            Section,
+            "arm height",
+            "60 mm",
+            "60 mm",
+            "Room that hinge and plate want inside the carcase, up and down along the edge.",
+            ArmSource
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule ArmReach { get; } =
+        new(
+            Section,
+            "arm reach",
+            "65 mm",
+            "65 mm",
+            "Room that they want from the back of the door into the carcase.",
+            ArmSource
+        )
+        {
+            Shape = Rule.AboveZero,
+        };
+    public static Rule ArmAside { get; } =
+        new(Section, "arm aside", "20 mm", "20 mm", "Room that they want beside the side they hang on.", ArmSource)
+        {
+            Shape = Rule.AboveZero,
+        };
+
     internal static IReadOnlyList<Rule> All { get; } =
     [
         CupDiameter,
@@ -125,5 +156,8 @@ public static class HingeRules
         OpeningAngle,
         Wander,
         FlapAngle,
+        ArmHeight,
+        ArmReach,
+        ArmAside,
     ];
 }
