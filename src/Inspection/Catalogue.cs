@@ -37,6 +37,9 @@ public static class Catalogue
         new CupBores(),
         new BoreWood(),
         new BoresMeet(),
+        new HingeCounts(),
+        new HingesInLine(),
+        new HingeRoom(),
         // Last: what stands in each other's place is most often the consequence of something above.
         new PartsOverlap(),
     ];
@@ -55,7 +58,7 @@ public static class Catalogue
         ),
         CheckRun.Left("fronts that meet when two are open at once", NotMade),
         CheckRun.Left("fittings in the way of doors and drawers: hinge arms, stays, knuckles, slides", NotMade),
-        CheckRun.Left("hinges: how many, in line, against shelves and drawers", NotMade),
+        CheckRun.Left("hinges on face frames against what stands behind the frame", NotMade),
         CheckRun.Left("screws: too long, too near to an edge, out of reach", NotMade),
         CheckRun.Left("shelves that are too short for their pins", NotMade),
         CheckRun.Left("shelves that go in past frame, doors and hinges", NotMade),

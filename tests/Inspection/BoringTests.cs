@@ -192,6 +192,49 @@ public sealed class BoringTests
         );
     }
 
+    /// <summary>Two shelves at one height on both sides of a partition: their fastenings pass each other.</summary>
+    [Theory]
+    [InlineData("dowels")]
+    [InlineData("biscuits")]
+    [InlineData("connectors")]
+    public void Fastenings_from_both_sides_of_a_partition_are_staggered(string joint) =>
+        Whole
+            .Recipe(
+                $$"""
+                piece: Cabinet
+                units: mm
+                materials: { body: birch plywood 18, backs: birch plywood 6.5 }
+                carcases:
+                  box:
+                    size: [818, 600, 400]
+                    joint: {{joint}}
+                    front: { columns: [ { open, shelves: { fixed: 1 } }, { open, shelves: { fixed: 1 } } ] }
+                """
+            )
+            .IsClean();
+
+    /// <summary>Shelves on pins in the row that the plates of the hinges stand in, at any height.</summary>
+    [Theory]
+    [InlineData(80)]
+    [InlineData(85)]
+    [InlineData(96)]
+    [InlineData(110)]
+    public void Hinges_keep_clear_of_pins_and_shelves(int at) =>
+        Whole
+            .Recipe(
+                $$"""
+                piece: Cabinet
+                units: mm
+                materials: { body: birch plywood 18, backs: birch plywood 6.5, fronts: birch plywood 18 }
+                carcases:
+                  box:
+                    size: [500, 600, 400]
+                    front: { doors: slab }
+                    shelves: { adjustable: 1, at: [{{at}}] }
+                """
+            )
+            .IsClean();
+
     private static void Holds(string? kind, Bench bench) =>
         Assert.Equal(kind is null ? [] : [kind], bench.Inspect().Findings.Select(finding => finding.Kind.Id));
 }

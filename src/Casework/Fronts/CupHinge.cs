@@ -88,16 +88,24 @@ internal static class CupHinge
             );
     }
 
+    /// <summary>The room that its sheet says it wants.</summary>
+    public static HingeArm Arm(HardwareFamily hinge) =>
+        new(
+            hinge.Length(HingeRules.ArmHeight).Length,
+            hinge.Length(HingeRules.ArmReach).Length,
+            hinge.Length(HingeRules.ArmAside).Length
+        );
+
     /// <summary>The room of hinge and plate inside the carcase when the door is shut.</summary>
     private static Extent Room(FrontSite site, Leaf leaf, PartDraft side, Length along)
     {
-        var hinge = leaf.Plan.Hinge;
-        var half = hinge.Length(HingeRules.ArmHeight).Length / 2;
+        var arm = Arm(leaf.Plan.Hinge);
+        var half = arm.Height / 2;
         var corner = At(leaf, side.Extent.Side(leaf.Hinged.Opposite()), Behind(site, leaf), along);
         return Ways(leaf)
             .Aggregate(new Extent(corner, corner), (room, way) => room.Grown(way, half))
-            .Grown(Direction.Back, hinge.Length(HingeRules.ArmReach).Length)
-            .Grown(leaf.Hinged.Opposite(), hinge.Length(HingeRules.ArmAside).Length);
+            .Grown(Direction.Back, arm.Reach)
+            .Grown(leaf.Hinged.Opposite(), arm.Aside);
     }
 
     /// <summary>The Y at which the door ends and the inside begins.</summary>

@@ -50,7 +50,7 @@ internal static class Hinges
             if (!onFrame)
                 CupHinge.BoreSide(site, leaf, post, onPost[n], fitting);
             piece.Fit(CupHinge.Name(leaf), cup, 1, unit.HingeMember, post);
-            piece.IsHinge(new(HingeForm.Cup));
+            piece.IsHinge(new(HingeForm.Cup, onFrame ? null : CupHinge.Arm(leaf.Plan.Hinge)));
         }
     }
 

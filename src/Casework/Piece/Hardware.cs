@@ -57,4 +57,11 @@ public enum HingeForm
 
 /// <summary>What a check needs to know of a hinge that its solids do not show.</summary>
 /// <param name="Form">What kind it is.</param>
-public sealed record HingeFit(HingeForm Form);
+/// <param name="Arm">The room of a cup hinge on a side; null where it is not known, and where it sits on a face frame.</param>
+public sealed record HingeFit(HingeForm Form, HingeArm? Arm = null);
+
+/// <summary>The room that a shut hinge and its plate want inside the carcase, centred on the hinge.</summary>
+/// <param name="Height">Along the edge that they sit at.</param>
+/// <param name="Reach">From the back of the door into the carcase.</param>
+/// <param name="Aside">From the side that carries the plate.</param>
+public sealed record HingeArm(Length Height, Length Reach, Length Aside);
