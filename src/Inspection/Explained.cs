@@ -30,6 +30,14 @@ internal static class Explained
         DrawerTravel.StrikesDoor,
     ];
 
+    /// <summary>What is told of a front that is too small or too large, or stands in the wrong place.</summary>
+    private static readonly FindingKind[] OfFrontSize =
+    [
+        .. new FrontGaps().Kinds,
+        .. new FrontOverlays().Kinds,
+        .. new FrontNeighbours().Kinds,
+    ];
+
     public static IEnumerable<Finding> LeaveOut(InspectedPiece piece, IReadOnlyList<Finding> findings)
     {
         var overlaps = findings
@@ -45,11 +53,18 @@ internal static class Explained
             )
             .Select(f => Unit(piece, f))
             .ToList();
+        var wrongFronts = findings
+            .Where(finding => OfFrontSize.Contains(finding.Kind))
+            .SelectMany(finding => finding.Parts)
+            .Select(id => piece.Shape(id).Part.Group)
+            .ToHashSet(StringComparer.Ordinal);
         var loose = findings.Where(finding => TellOfLooseParts.Contains(finding.Kind)).Select(f => f.Parts).ToList();
         return findings.Where(finding =>
             finding.Kind == PartsOverlap.Overlap ? !overlaps.Exists(told => finding.Parts.All(told.Contains))
             : finding.Kind == Connected.PartLoose ? !loose.Exists(told => finding.Parts.All(told.Contains))
             : LinesTold.Kinds.Contains(finding.Kind) ? !findings.Any(other => LinesTold.IsToldBy(finding, other))
+            // Hinges marked out from the ends of a door of the wrong size are off with it.
+            : finding.Kind == HingesInLine.Apart ? !wrongFronts.Contains(piece.Shape(finding.Parts[0]).Part.Group)
             : OfOpening.Contains(finding.Kind)
                 ? finding.Parts.Count < 2 || !bound.Exists(told => finding.Parts.All(told.Contains))
             : !IsOfBeads(piece, finding) || !findings.Any(other => TellsOfTheDoor(piece, other, finding))

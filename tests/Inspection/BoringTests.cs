@@ -1,5 +1,4 @@
 using Dryfit.Casework;
-using Dryfit.Findings;
 using static Dryfit.Inspection.Tests.Hole;
 
 namespace Dryfit.Inspection.Tests;
@@ -162,9 +161,9 @@ public sealed class BoringTests
     [Fact]
     public void Cam_may_meet_the_hole_of_its_own_bolt() =>
         WithHoles(
-            At(CutKind.Bore, 9, 0, 300, Direction.Back, 8, 34, "a"),
-            At(CutKind.Bore, 18, 34, 300, Direction.Left, 15, 13, "a")
-        )
+                At(CutKind.Bore, 9, 0, 300, Direction.Back, 8, 34, "a"),
+                At(CutKind.Bore, 18, 34, 300, Direction.Left, 15, 13, "a")
+            )
             .Inspect()
             .IsClean();
 
@@ -186,10 +185,7 @@ public sealed class BoringTests
             "hinge-cup-near-edge",
             Assert.Single(WithCup(17, 13).Mirrored().Moved(-1000, 500, 30).Inspect().Findings).Kind.Id
         );
-        Assert.Equal(
-            "hole-breaks-out",
-            Assert.Single(WithHoles(Pin(558, 300)).Mirrored().Inspect().Findings).Kind.Id
-        );
+        Assert.Equal("hole-breaks-out", Assert.Single(WithHoles(Pin(558, 300)).Mirrored().Inspect().Findings).Kind.Id);
     }
 
     /// <summary>Two shelves at one height on both sides of a partition: their fastenings pass each other.</summary>

@@ -41,13 +41,7 @@ internal sealed class StandMaker(PieceBuilder piece, GroupDraft owner, Extent en
         var rear = envelope.Max.Y - setback;
         foreach (var (legs, side) in new[] { (leftLegs, left), (rightLegs, right) })
             rear = legs is null ? Length.Min(rear, side.Reckoned.Max.Y) : rear;
-        Rail(
-            "rear rail",
-            Direction.Back,
-            rear - thickness,
-            leftLegs?.Rear ?? [left],
-            rightLegs?.Rear ?? [right]
-        );
+        Rail("rear rail", Direction.Back, rear - thickness, leftLegs?.Rear ?? [left], rightLegs?.Rear ?? [right]);
         if (leftLegs is { } l)
             End("left end rail", Direction.Left, envelope.Min.X + setback, l.Front, l.Rear);
         if (rightLegs is { } r)

@@ -34,7 +34,11 @@ internal static class Stagger
         foreach (var by in new[] { Length.Zero, wide + Wall, -(wide + Wall), (wide + Wall) * 2, -(wide + Wall) * 2 })
         {
             var moved = even.ConvertAll(place => place + by);
-            if (moved[0] - wide >= from && moved[^1] + wide <= to && moved.TrueForAll(place => IsFree(at(place), taken)))
+            if (
+                moved[0] - wide >= from
+                && moved[^1] + wide <= to
+                && moved.TrueForAll(place => IsFree(at(place), taken))
+            )
                 return moved;
         }
         return even;

@@ -11,10 +11,10 @@ internal sealed class BoredWords
     public BoredWords(Piece piece)
     {
         _joints = piece
-            .Joints.DistinctBy(joint => joint.Id)
+            .Joints.DistinctBy(joint => joint.Id, StringComparer.Ordinal)
             .ToDictionary(joint => joint.Id, joint => joint.Kind, StringComparer.Ordinal);
         _fittings = piece
-            .Hardware.DistinctBy(fitting => fitting.Id)
+            .Hardware.DistinctBy(fitting => fitting.Id, StringComparer.Ordinal)
             .ToDictionary(fitting => fitting.Id, StringComparer.Ordinal);
     }
 

@@ -1,6 +1,5 @@
 using Dryfit.Casework;
 using Dryfit.Findings;
-using Dryfit.Measure;
 
 namespace Dryfit.Inspection;
 

@@ -135,7 +135,8 @@ internal sealed class CupBores : ICheck
             Kind = kind,
             Message =
                 kind == ComesThrough ? $"{cups} {come} through the face of the {part.Name}."
-                : kind == ThinUnder ? $"{cups} {leave} little wood under {(times > 1 ? "them" : "it")} in the {part.Name}."
+                : kind == ThinUnder
+                    ? $"{cups} {leave} little wood under {(times > 1 ? "them" : "it")} in the {part.Name}."
                 : kind == BreaksOut ? $"{cups} {come} out {into} of the {part.Name}."
                 : kind == ThinBeside ? $"{cups} {leave} little wood {into} of the {part.Name}."
                 : $"{cups} {lie} too near to the edge of the {part.Name}.",

@@ -65,9 +65,7 @@ internal sealed class HingeCounts : ICheck
         var across = piece.ToLength(box.Size(door.Edge.Axis()));
         var kilograms = piece
             .Members(door.Front.Group)
-            .Sum(shape =>
-                piece.Grid.ToCubicMm(shape.Part.Solid.Volume) * 1e-9 * shape.Part.Material.DensityKgPerM3
-            );
+            .Sum(shape => piece.Grid.ToCubicMm(shape.Part.Solid.Volume) * 1e-9 * shape.Part.Material.DensityKgPerM3);
         var count = door.Hinges.Sum(hinge => hinge.Count);
         var wanted = Wanted(edge, across, kilograms, door.Along == Axis.Z);
         if (count >= wanted)

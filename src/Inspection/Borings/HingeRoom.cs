@@ -41,9 +41,7 @@ internal sealed class HingeRoom : ICheck
     {
         var covered = 0;
         var findings = new List<Finding>();
-        var held = piece
-            .Piece.Joints.Select(joint => joint.Enters)
-            .ToHashSet(StringComparer.Ordinal);
+        var held = piece.Piece.Joints.Select(joint => joint.Enters).ToHashSet(StringComparer.Ordinal);
         foreach (var door in HungOn.In(piece))
         {
             foreach (var hinge in door.Hinges)
@@ -88,7 +86,7 @@ internal sealed class HingeRoom : ICheck
         foreach (var other in piece.Near(room))
         {
             if (
-                hinge.Ties.Contains(other.Part.Id)
+                hinge.Ties.Contains(other.Part.Id, StringComparer.Ordinal)
                 || string.Equals(other.Part.Group, door.Front.Group, StringComparison.Ordinal)
                 || !other.Box.Overlaps(room)
                 || Pair.Overlap(block, other.Placed) is not { } overlap

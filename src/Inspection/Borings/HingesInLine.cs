@@ -92,7 +92,8 @@ internal sealed class HingesInLine : ICheck
             return null;
         return Tell(door, hinge, Apart) with
         {
-            Message = $"A hinge of the {door.Name} stands {(door.Along == Axis.Z ? "higher or lower" : "further aside")} than its place on the {piece.Shape(hinge.Ties[1]).Part.Name}.",
+            Message =
+                $"A hinge of the {door.Name} stands {(door.Along == Axis.Z ? "higher or lower" : "further aside")} than its place on the {piece.Shape(hinge.Ties[1]).Part.Name}.",
             Where = piece.ToSpace(onDoor, onDoor.With(run, onPost.Along(run))),
             Measured = new MeasuredLength("apart", off),
             Wanted = new(null, most),

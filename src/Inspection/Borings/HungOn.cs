@@ -23,8 +23,7 @@ internal sealed record HungOn(InspectedPiece Seen, Front Front, Direction Edge, 
     public Axis Along => Edge.Axis() == Axis.X ? Axis.Z : Axis.X;
 
     /// <summary>The box around all that is seen of it from the front.</summary>
-    public Box Face =>
-        Seen.ShapesOf(Front.Face).Select(shape => shape.Box).Aggregate((all, one) => all.Around(one));
+    public Box Face => Seen.ShapesOf(Front.Face).Select(shape => shape.Box).Aggregate((all, one) => all.Around(one));
 
     public string Name => Seen.GroupName(Front.Group);
 

@@ -68,8 +68,7 @@ internal sealed class Skin
     }
 
     /// <summary>Whether a cut of a part shapes it, rather than letting something in.</summary>
-    public static bool IsShaping(Part part, int cut) =>
-        cut >= part.Cuts.Count || Shaping.Contains(part.Cuts[cut].Kind);
+    public static bool IsShaping(Part part, int cut) => cut >= part.Cuts.Count || Shaping.Contains(part.Cuts[cut].Kind);
 
     private Wall? Least(Bored hole, int f, double within, double settled)
     {
@@ -102,8 +101,7 @@ internal sealed class Skin
     private static bool IsFar(Box box, Vec3 normal, double offset, double within)
     {
         var (middle, half) = (box.Centre(), (box.Max - box.Min) * 0.5);
-        var reach =
-            (Math.Abs(normal.X) * half.X) + (Math.Abs(normal.Y) * half.Y) + (Math.Abs(normal.Z) * half.Z);
+        var reach = (Math.Abs(normal.X) * half.X) + (Math.Abs(normal.Y) * half.Y) + (Math.Abs(normal.Z) * half.Z);
         var at = Vec3.Dot(normal, middle);
         return offset - (at + reach) >= within || at - reach - offset >= within;
     }
