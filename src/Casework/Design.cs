@@ -122,6 +122,10 @@ public static class Design
             scope.Report(Unknown(phrase, place, "part", piece.Parts.Select(p => p.Name).Concat(FinishPlan.Words)));
         foreach (var (phrase, place) in measured.Unused)
             scope.Report(Unknown(phrase, place, "opening or carcase", piece.Openings.Select(o => o.Name)));
+        var names = piece.Groups.ToDictionary(group => group.Id, group => group.Name, StringComparer.Ordinal);
+        Front[] fronts = [.. piece.Fronts.Select(front => measured.Found(front, names[front.Group]))];
+        foreach (var (phrase, place) in measured.UnusedOfDoors)
+            scope.Report(Unknown(phrase, place, "hinged door", piece.Fronts.Select(front => names[front.Group])));
         if (scope.Errors.Count + rules.Errors.Count > 0)
             return Failed([.. scope.Errors, .. rules.Errors]);
 
@@ -145,7 +149,7 @@ public static class Design
                 Joints = piece.Joints,
                 Hardware = piece.Hardware,
                 Openings = piece.Openings,
-                Fronts = piece.Fronts,
+                Fronts = fronts,
                 Loads = piece.Loads,
                 Room = [.. spaces.Values.SelectMany(space => RoomSolids.Of(space, grid))],
                 Covers = piece.Covers,

@@ -14,6 +14,7 @@ public static class Catalogue
         new FrontOverlays(),
         new FrontNeighbours(),
         new FrontFlush(),
+        new DoorWarp(),
         new SlidingDoors(),
         new Handles(),
         new DrawerRuns(),

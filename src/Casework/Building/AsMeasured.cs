@@ -7,9 +7,30 @@ namespace Dryfit.Casework.Building;
 internal sealed class AsMeasured
 {
     private readonly List<Phrase<MeasuredSizes>> _phrases = [];
+    private readonly List<Phrase<DoorAsFound>> _doors = [];
 
     public void Add(string phrase, SourcePlace place, MeasuredSizes sizes) =>
         _phrases.Add(new Phrase<MeasuredSizes>(phrase, place, sizes));
+
+    /// <summary>What was measured of doors.</summary>
+    public void Add(string phrase, SourcePlace place, DoorAsFound door) =>
+        _doors.Add(new Phrase<DoorAsFound>(phrase, place, door));
+
+    /// <summary>The front with what was measured of it, by its name; only doors that turn on their left or right edge are.</summary>
+    public Front Found(Front front, string name)
+    {
+        if (
+            front.Motion is not (FrontMotion.TurnsOnLeftEdge or FrontMotion.TurnsOnRightEdge)
+            || _doors.FindLast(phrase => phrase.Means(name)) is not { } phrase
+        )
+            return front;
+        phrase.Used = true;
+        return front with { AsFound = phrase.Said };
+    }
+
+    /// <summary>Phrases of doors that met none.</summary>
+    public IEnumerable<(string Phrase, SourcePlace Place)> UnusedOfDoors =>
+        _doors.Where(phrase => !phrase.Used).Select(phrase => (phrase.Text, phrase.Place));
 
     /// <summary>Tells which carcases there are: a phrase that names one does not mean its openings.</summary>
     public void Know(IReadOnlyCollection<string> carcases)

@@ -1,3 +1,4 @@
+using Dryfit.Findings;
 using Dryfit.Measure;
 
 namespace Dryfit.Casework;
@@ -78,7 +79,18 @@ public sealed record Front(
 {
     /// <summary>How far it turns, and about what; null where it slides, or where nobody knows what it hangs on.</summary>
     public Swing? Swing { get; init; }
+
+    /// <summary>What was measured of the door as it came out of the clamps; null where nothing was.</summary>
+    public DoorAsFound? AsFound { get; init; }
 }
+
+/// <summary>A door as measured.</summary>
+/// <param name="Warp">How far the upper corner of its lock edge stands off the plane of the three other corners, above zero
+/// towards the room; null where that was not measured.</param>
+/// <param name="Diagonals">From the bottom left to the top right, and from the bottom right to the top left; null where they
+/// were not measured.</param>
+/// <param name="Source">The line of the recipe.</param>
+public sealed record DoorAsFound(Length? Warp, (Length Rising, Length Falling)? Diagonals, SourcePlace Source);
 
 /// <summary>How far a door or flap is meant to turn on its hinges.</summary>
 /// <param name="Degrees">The angle to which it is meant to open.</param>

@@ -34,18 +34,28 @@ internal static class OverruleWords
     public static RecordShape Measured { get; } =
         new(
             "as measured",
-            "What was measured of an opening, a carcase or a space between walls: parts that are not yet cut are sized from it. A phrase that fits several openings is said of them all. Width and height are for openings and carcases; widths, left wall and floor for a space of the `room`.",
+            "What was measured of an opening, a carcase or a space between walls: parts that are not yet cut are sized from it. A phrase that fits several openings is said of them all. Width and height are for openings and carcases; widths, left wall and floor for a space of the `room`. Warp and diagonals are for a door that is made already: its gaps are judged by them.",
             "as measured:\n  upper left bay opening: { width: [15 1/8, 15] }\n",
             () =>
                 [
                     new("width", OneOrTwo, "One number, or two: at the bottom and at the top."),
                     new("height", OneOrTwo, "One number, or two: at the left and at the right."),
                     new("depth", new LengthShape(LengthSign.AboveZero), "Of a carcase, or of a space between walls."),
+                    new(
+                        "warp",
+                        new LengthShape(LengthSign.Any),
+                        "Of a door: how far the upper corner of its lock edge stands off the plane of the three others, above zero towards the room."
+                    ),
+                    new(
+                        "diagonals",
+                        new ListShape(new LengthShape(LengthSign.AboveZero), 2, 2),
+                        "Of a door: from its bottom left corner to the top right, and from the bottom right to the top left."
+                    ),
                     .. RoomWord.Measurements.Where(field => field.Key != "depth"),
                 ]
         );
 
     public static NamedShape CutShape { get; } = new(Cut, "part or unit");
 
-    public static NamedShape MeasuredShape { get; } = new(Measured, "opening, carcase or space");
+    public static NamedShape MeasuredShape { get; } = new(Measured, "opening, carcase, door or space");
 }

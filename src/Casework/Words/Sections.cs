@@ -37,6 +37,11 @@ internal sealed class Sections(Mapping recipe, Scope scope)
         {
             RefuseReadings((Mapping)entry.Value, entry.Key);
             var fields = new Fields((Mapping)entry.Value, scope);
+            if (fields.Has("warp") || fields.Has("diagonals"))
+            {
+                measured.Add(entry.Key, entry.KeyPlace, Door(fields, entry));
+                continue;
+            }
             var (width, widthAtTop) = OneOrTwo(fields, "width");
             var (height, heightAtRight) = OneOrTwo(fields, "height");
             measured.Add(
@@ -52,6 +57,28 @@ internal sealed class Sections(Mapping recipe, Scope scope)
             );
         }
         return measured;
+    }
+
+    private DoorAsFound Door(Fields fields, Entry entry)
+    {
+        foreach (var key in (string[])["width", "height", "depth"])
+        {
+            if (fields.Has(key))
+                throw new CannotBuildException(
+                    new InputError(
+                        $"Warp and diagonals are of a door, its {key} is not asked for here.",
+                        fields.PlaceOf(key),
+                        "warp and diagonals alone; what a door was cut to stands under as cut:"
+                    )
+                );
+        }
+        (Length, Length)? diagonals = fields.List("diagonals") is [Scalar rising, Scalar falling]
+            ? (
+                scope.Length(rising, "diagonal as measured").Length,
+                scope.Length(falling, "diagonal as measured").Length
+            )
+            : null;
+        return new DoorAsFound(fields.LengthOrNull("warp", "warp as measured")?.Length, diagonals, entry.KeyPlace);
     }
 
     private static void RefuseReadings(Mapping said, string name)

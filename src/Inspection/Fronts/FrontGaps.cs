@@ -5,7 +5,7 @@ using Dryfit.Measure;
 namespace Dryfit.Inspection;
 
 /// <summary>The gap on each side of every inset front, and between fronts with nothing between them.</summary>
-internal sealed class FrontGaps : ICheck
+internal sealed class FrontGaps : SideCheck
 {
     private const string GapSource =
         "Inset gap of 3/32 in a side: WOODWEB, Inset Cabinet Door Clearance; 3 mm between frameless fronts: common practice";
@@ -63,43 +63,28 @@ internal sealed class FrontGaps : ICheck
             GapSource
         );
 
-    public string Name => "gaps around inset fronts, in pairs and in stacks";
+    public override string Name => "gaps around inset fronts, in pairs and in stacks";
 
-    public string Of => "gaps";
+    public override string Of => "gaps";
 
-    public string How =>
+    public override string How =>
         "Each side of an inset front is measured against the parts around its opening (or the opening as measured, where "
         + "the recipe gives it), and the doors of a pair or the drawers of a stack against each other: smallest and largest, over the depth they "
         + "have in common. Within 1/128 in (0.2 mm) of what was wanted nothing is said; from 1 mm on the number is "
         + "taken to be wrong and stops the saw, as does a gap of nothing.";
 
-    public IReadOnlyList<FindingKind> Kinds { get; } = [Binds, TooNarrow, TooWide, Tapers, ALittleNarrow, ALittleWide];
+    public override IReadOnlyList<FindingKind> Kinds { get; } =
+    [Binds, TooNarrow, TooWide, Tapers, ALittleNarrow, ALittleWide];
 
-    public Outcome Run(InspectedPiece piece)
-    {
-        var covered = 0;
-        var findings = new List<Finding>();
-        foreach (var front in piece.Piece.Fronts)
-        {
-            var seen = piece.From(front);
-            var sides = FrontSides.Of(seen, front).ToList();
-            foreach (var side in sides)
-            {
-                var isGap = front.Hang == Hang.Inset || side.Neighbour is not null;
-                // A gap between two fronts belongs to both: it is measured and told once, from the one named first.
-                if (
-                    !isGap
-                    || side.Gap is not { } gap
-                    || (side.Neighbour is { } neighbour && !IsFirst(piece, front, neighbour))
-                )
-                    continue;
-                covered++;
-                if (Judge(seen, gap, side.Wanted) is { } kind)
-                    findings.Add(Tell(seen, kind, side, gap, sides.Find(s => s.Side == side.Side.Opposite())));
-            }
-        }
-        return new(covered, findings);
-    }
+    protected override string Measures => "gap";
+
+    protected override bool GrowsWithGap => true;
+
+    protected override bool LooksAt(InspectedPiece piece, FrontSide side) =>
+        side.Neighbour is { } neighbour
+            // A gap between two fronts belongs to both: it is measured and told once, from the one named first.
+            ? IsFirst(piece, side.Front, neighbour)
+            : side.Front.Hang == Hang.Inset;
 
     private static bool IsFirst(InspectedPiece piece, Front front, string neighbour)
     {
@@ -113,10 +98,8 @@ internal sealed class FrontGaps : ICheck
         return true;
     }
 
-    private static FindingKind? Judge(InspectedPiece piece, SideGap gap, Length wanted)
+    protected override FindingKind? Judge(Length smallest, Length largest, Length wanted)
     {
-        var smallest = piece.ToLength(gap.Smallest.Gap);
-        var largest = piece.ToLength(gap.Largest.Gap);
         var missing = wanted - smallest;
         var over = largest - wanted;
         if (smallest <= Tolerance.Rounding && wanted > Tolerance.Fitting)
@@ -133,60 +116,16 @@ internal sealed class FrontGaps : ICheck
         return missing > Tolerance.Fitting ? ALittleNarrow : ALittleWide;
     }
 
-    private static Finding Tell(
-        InspectedPiece piece,
-        FindingKind kind,
-        FrontSide side,
-        SideGap gap,
-        FrontSide? opposite
-    )
-    {
-        var even = gap.IsEven(piece.ToUnits(Tolerance.Fitting));
-        var worst = kind == TooWide || (kind == Tapers && Leans(piece, gap, side.Wanted)) ? gap.Largest : gap.Smallest;
-        var (own, other) = side.Ends(gap.Shown(worst, piece.ToUnits(Tolerance.Fitting)));
-        var name = piece.GroupName(side.Front.Group);
-        var place = side.Neighbour is { } neighbour
-            ? $"between the {name} and the {piece.GroupName(neighbour)}"
-            : $"at the {side.Word} of the {name}";
-        var doubted = Doubted(piece, side).ToList();
-        var first = doubted.Count > 0 ? doubted : [piece.Shape(side.Front.Face[0]).Part];
-        return new()
-        {
-            Kind = kind,
-            Message = Says(kind, place),
-            Parts = PartIds.Together(first.Select(part => part.Id), side.Front.Face, side.Faces),
-            Place = first[0].Source,
-            Related = [piece.Opening(side.Front.Opening).Source],
-            Where = piece.ToSpace(other, own),
-            Measured = even
-                ? new MeasuredLength("gap", piece.ToLength(worst.Gap))
-                : new MeasuredRange("gap", piece.ToLength(gap.Smallest.Gap), piece.ToLength(gap.Largest.Gap)),
-            Wanted = Wanted.Exactly(side.Wanted),
-            Remedy = FrontRemedy.For(piece, side, opposite),
-            Assumptions = IsAsFound(piece, side) ? [FoundOpening.Assumption] : [],
-        };
-    }
+    protected override bool IsTooMuch(FindingKind kind) => kind == TooWide;
 
-    private static bool IsAsFound(InspectedPiece piece, FrontSide side) =>
-        side.Neighbour is null && piece.Opening(side.Front.Opening).AsMeasured is not null;
+    protected override bool Runs(FindingKind kind) => kind == Tapers;
 
-    private static bool Leans(InspectedPiece piece, SideGap gap, Length wanted) =>
-        piece.ToLength(gap.Largest.Gap) - wanted > wanted - piece.ToLength(gap.Smallest.Gap);
-
-    private static IEnumerable<Part> Doubted(InspectedPiece piece, FrontSide side)
-    {
-        var own = FrontRemedy.Doubted(piece, side.Front, side.Side.Axis());
-        return side.Neighbour is { } neighbour && piece.Front(neighbour) is { } other
-            ? own.Concat(FrontRemedy.Doubted(piece, other, side.Side.Axis()))
-            : own;
-    }
-
-    private static string Says(FindingKind kind, string place)
+    protected override string Says(FindingKind kind, string name, FrontSide side, string place, string larger)
     {
         if (kind == Binds)
             return $"There is no gap {place}: it binds.";
         if (kind == Tapers)
-            return $"The gap {place} is wider at one end than at the other.";
+            return $"The gap {place} is wider {larger} than at its other end.";
         if (kind == TooNarrow)
             return $"The gap {place} is far too narrow.";
         if (kind == TooWide)

@@ -5,7 +5,7 @@ using Dryfit.Measure;
 namespace Dryfit.Inspection;
 
 /// <summary>How far every front that hangs before its opening laps over the edges of it.</summary>
-internal sealed class FrontOverlays : ICheck
+internal sealed class FrontOverlays : SideCheck
 {
     private const string LapSource =
         "Door = opening + 2 overlays: cabinet door supplier's how-to guide, p. 3; the limits are common practice";
@@ -54,93 +54,51 @@ internal sealed class FrontOverlays : ICheck
             LapSource
         );
 
-    public string Name => "overlays of fronts that hang before their openings";
+    public override string Name => "overlays of fronts that hang before their openings";
 
-    public string Of => "overlays";
+    public override string Of => "overlays";
 
-    public string How =>
+    public override string How =>
         "The outermost edge of the front is measured against the edge of its opening at the front of the carcase, over "
-        + "their common course: smallest and largest lap. The limits are those of the gaps.";
+        + "their common course: smallest and largest lap. The limits are those of the gaps, but that a lap may run out by 1/32 in (0.8 mm) from "
+        + "one end to the other while it is right somewhere between: nothing lies beside it that shows it to the eye.";
 
-    public IReadOnlyList<FindingKind> Kinds { get; } = [Misses, TooSmall, TooLarge, Uneven, ALittleOff];
+    public override IReadOnlyList<FindingKind> Kinds { get; } = [Misses, TooSmall, TooLarge, Uneven, ALittleOff];
 
-    public Outcome Run(InspectedPiece piece)
+    protected override string Measures => "overlay";
+
+    protected override bool GrowsWithGap => false;
+
+    protected override bool LooksAt(InspectedPiece piece, FrontSide side) =>
+        side.Neighbour is null && side.Front.Hang == Hang.Overlay;
+
+    protected override FindingKind? Judge(Length smallest, Length largest, Length wanted)
     {
-        var covered = 0;
-        var findings = new List<Finding>();
-        foreach (var front in piece.Piece.Fronts.Where(front => front.Hang == Hang.Overlay))
-        {
-            var seen = piece.From(front);
-            var sides = FrontSides.Of(seen, front).ToList();
-            foreach (var side in sides)
-            {
-                if (side.Neighbour is not null || side.Gap is not { } gap)
-                    continue;
-                covered++;
-                if (Judge(seen, gap, side.Wanted) is { } kind)
-                    findings.Add(Tell(seen, kind, side, gap, sides.Find(s => s.Side == side.Side.Opposite())));
-            }
-        }
-        return new(covered, findings);
-    }
-
-    private static FindingKind? Judge(InspectedPiece piece, SideGap gap, Length wanted)
-    {
-        // A lap is a gap below zero.
-        var smallest = -piece.ToLength(gap.Largest.Gap);
-        var largest = -piece.ToLength(gap.Smallest.Gap);
         if (smallest < -Tolerance.Rounding && wanted.Sign >= 0)
             return Misses;
         if (wanted - largest > Tolerance.WrongNumber)
             return TooSmall;
         if (smallest - wanted > Tolerance.WrongNumber)
             return TooLarge;
-        if (wanted - smallest <= Tolerance.Fitting && largest - wanted <= Tolerance.Fitting)
-            return null;
-        return largest - smallest > Tolerance.Fitting ? Uneven : ALittleOff;
+        if (largest - smallest > Tolerance.SeenLap)
+            return Uneven;
+        return wanted - largest > Tolerance.Fitting || smallest - wanted > Tolerance.Fitting ? ALittleOff : null;
     }
 
-    private static Finding Tell(
-        InspectedPiece piece,
-        FindingKind kind,
-        FrontSide side,
-        SideGap gap,
-        FrontSide? opposite
-    )
-    {
-        var even = gap.IsEven(piece.ToUnits(Tolerance.Fitting));
-        var worst = kind == TooLarge ? gap.Smallest : gap.Largest;
-        var (own, other) = side.Ends(gap.Shown(worst, piece.ToUnits(Tolerance.Fitting)));
-        var name = piece.GroupName(side.Front.Group);
-        var doubted = FrontRemedy.Doubted(piece, side.Front, side.Side.Axis()).ToList();
-        var first = doubted.Count > 0 ? doubted : [piece.Shape(side.Front.Face[0]).Part];
-        return new()
-        {
-            Kind = kind,
-            Message = Says(kind, side.Word, name),
-            Parts = PartIds.Together(first.Select(part => part.Id), side.Front.Face, side.Faces),
-            Place = first[0].Source,
-            Related = [piece.Opening(side.Front.Opening).Source],
-            Where = piece.ToSpace(other, own),
-            Measured = even
-                ? new MeasuredLength("overlay", -piece.ToLength(worst.Gap))
-                : new MeasuredRange("overlay", -piece.ToLength(gap.Largest.Gap), -piece.ToLength(gap.Smallest.Gap)),
-            Wanted = Wanted.Exactly(side.Wanted),
-            Remedy = FrontRemedy.For(piece, side, opposite),
-            Assumptions = piece.Opening(side.Front.Opening).AsMeasured is null ? [] : [FoundOpening.Assumption],
-        };
-    }
+    protected override bool IsTooMuch(FindingKind kind) => kind == TooLarge;
 
-    private static string Says(FindingKind kind, string word, string name)
+    protected override bool Runs(FindingKind kind) => false;
+
+    protected override string Says(FindingKind kind, string name, FrontSide side, string place, string larger)
     {
         if (kind == Misses)
-            return $"The {name} does not reach the edge of its opening at the {word}.";
+            return $"The {name} does not reach the edge of its opening at the {side.Word}.";
         if (kind == Uneven)
-            return $"The {name} laps over more at one end of its {word} side than at the other.";
+            return $"The {name} laps over more {larger} of its {side.Word} side than at the other end.";
         if (kind == TooSmall)
-            return $"The {name} laps over far too little at the {word}.";
+            return $"The {name} laps over far too little at the {side.Word}.";
         if (kind == TooLarge)
-            return $"The {name} laps over far too much at the {word}.";
-        return $"The {name} laps over a little too much or too little at the {word}.";
+            return $"The {name} laps over far too much at the {side.Word}.";
+        return $"The {name} laps over a little too much or too little at the {side.Word}.";
     }
 }

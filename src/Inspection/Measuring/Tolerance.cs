@@ -35,4 +35,13 @@ internal static class Tolerance
     /// and more, so that they throw a shadow of their own. Common practice.
     /// </summary>
     public static Length ReadsAsMeant { get; } = Length.FromMillimetres(5);
+
+    /// <summary>
+    /// 1/32 in (0.8 mm), from which a lap is seen to run out along its edge: nothing lies beside it to measure it by, as the other
+    /// side of a gap does. Premium casework is held to as much: architectural woodwork standards, from memory.
+    /// </summary>
+    public static Length SeenLap { get; } = Length.FromInches(0, 1, 32);
+
+    /// <summary>1/16 in (1.6 mm), from which a corner that stands off catches light and fingers. Common practice.</summary>
+    public static Length SeenWarp { get; } = Length.FromInches(0, 1, 16);
 }

@@ -49,4 +49,33 @@ public sealed class AsMeasuredTests
         Assert.Equal("8:16: No opening or carcase of the piece is called 'box openning'.", Built.Said(error));
         Assert.Equal("box opening", error.Suggestion);
     }
+
+    [Fact]
+    public void A_door_keeps_its_measured_warp_and_diagonals_and_its_sizes()
+    {
+        const string Box = "box: { size: [900, 720, 400], front: { doors: slab pair } }";
+        var piece = Built.From(
+            Metric(Box, "as measured: { right door: { warp: -1.5, diagonals: [840, 841] }, left door: { warp: 2 } }")
+        );
+        var (left, right) = (piece.Fronts[0].AsFound!, piece.Fronts[1].AsFound!);
+        Assert.Equal("2", piece.Write(left.Warp!.Value));
+        Assert.Null(left.Diagonals);
+        Assert.Equal("-1.5", piece.Write(right.Warp!.Value));
+        Assert.Equal(
+            ("840", "841"),
+            (piece.Write(right.Diagonals!.Value.Rising), piece.Write(right.Diagonals.Value.Falling))
+        );
+        // 900 - 1.5 - 1.5 - 3 in two, and 720 - 1.5 - 1.5.
+        piece.Measures("box right door slab", "717 x 447 x 18");
+    }
+
+    [Fact]
+    public void A_door_that_is_not_there_or_is_given_a_size_is_refused()
+    {
+        const string Box = "box: { size: [900, 720, 400], front: { doors: slab pair } }";
+        var unknown = Assert.Single(Built.ErrorsOf(Metric(Box, "as measured: { middle door: { warp: 2 } }")));
+        Assert.Equal("8:16: No hinged door of the piece is called 'middle door'.", Built.Said(unknown));
+        var sized = Assert.Single(Built.ErrorsOf(Metric(Box, "as measured: { left door: { warp: 2, width: 400 } }")));
+        Assert.StartsWith("8:", Built.Said(sized), StringComparison.Ordinal);
+    }
 }
