@@ -62,7 +62,7 @@ internal static class Explained
         return findings.Where(finding =>
             finding.Kind == PartsOverlap.Overlap ? !overlaps.Exists(told => finding.Parts.All(told.Contains))
             : finding.Kind == Connected.PartLoose ? !loose.Exists(told => finding.Parts.All(told.Contains))
-            : LinesTold.Kinds.Contains(finding.Kind) ? !findings.Any(other => LinesTold.IsToldBy(finding, other))
+            : LinesTold.Kinds.Contains(finding.Kind) ? !findings.Any(other => LinesTold.IsToldBy(piece, finding, other))
             // Hinges marked out from the ends of a door of the wrong size are off with it.
             : finding.Kind == HingesInLine.Apart ? !wrongFronts.Contains(piece.Shape(finding.Parts[0]).Part.Group)
             : OfOpening.Contains(finding.Kind)

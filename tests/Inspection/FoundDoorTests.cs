@@ -1,4 +1,3 @@
-using Dryfit.Casework;
 using Dryfit.Findings;
 using static Dryfit.Inspection.Tests.Bench;
 

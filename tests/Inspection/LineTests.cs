@@ -205,6 +205,26 @@ public sealed class LineTests
             );
     }
 
+    /// <summary>Another carcase that is 4 mm off in width says nothing of a line that breaks by 2 mm elsewhere.</summary>
+    [Fact]
+    public void Line_that_breaks_is_told_whatever_another_carcase_is_off_by()
+    {
+        var report = Whole.Recipe(
+            """
+            piece: Three carcases
+            units: mm
+            materials: { body: birch plywood 18 mm, backs: birch plywood 6.5, boxes: maple 12, bottoms: birch plywood 6.5 }
+            carcases:
+              left: { size: [600, 900, 500], front: { rows: [ { height: 150, drawer }, { doors: slab pair } ] } }
+              right: { right of: left, size: [500, 900, 500], front: { rows: [ { height: 152, drawer }, { doors: slab } ] } }
+              upper: { on: left, size: [596, 500, 300] }
+
+            """
+        );
+        Assert.Contains(report.Findings, finding => finding.Kind == AlikeParts.Carcases);
+        Assert.Contains(report.Findings, finding => finding.Kind == LinesRunOn.Gap);
+    }
+
     private static Bench TwoBays(decimal first, decimal second, bool alike, bool isGraduated = false)
     {
         var bench = new Bench();

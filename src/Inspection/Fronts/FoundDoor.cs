@@ -1,5 +1,4 @@
 using Dryfit.Casework;
-using Dryfit.Solids;
 
 namespace Dryfit.Inspection;
 

@@ -22,17 +22,24 @@ internal static class LinesTold
     public static IReadOnlyList<FindingKind> Kinds { get; } =
     [LinesRunOn.Upright, LinesRunOn.Gap, AlikeParts.PairUnequal, AlikeParts.Parts];
 
-    public static bool IsToldBy(Finding finding, Finding other)
+    public static bool IsToldBy(InspectedPiece piece, Finding finding, Finding other)
     {
         if (finding.Kind == AlikeParts.Parts && other.Kind == AlikeParts.PairUnequal)
             return other.Parts.Contains(finding.Parts[0], StringComparer.Ordinal);
         if (OfWholes.Contains(other.Kind))
-            return IsShareOf(Apart(finding), Apart(other));
+            return IsShareOf(Apart(finding), Apart(other)) && AreWithin(piece, finding, other);
         if (finding.Kind == LinesRunOn.Upright || !OfSizes.Contains(other.Kind))
             return false;
         // Of two parts or fronts either may be the wrong one.
         return other.Parts.Any(id => finding.Parts.Contains(id, StringComparer.Ordinal));
     }
+
+    /// <summary>Whether all that the one tells of stands in the carcases that the other tells of.</summary>
+    private static bool AreWithin(InspectedPiece piece, Finding finding, Finding other) =>
+        CarcasesOf(piece, finding).IsSubsetOf(CarcasesOf(piece, other));
+
+    private static HashSet<string?> CarcasesOf(InspectedPiece piece, Finding finding) =>
+        [.. finding.Parts.Select(id => CarcaseOf.Group(piece, piece.Shape(id).Part.Group)?.Id)];
 
     /// <summary>By how much what was measured is off what was wanted; zero where it was no one length.</summary>
     public static Length Apart(Finding finding) =>
