@@ -26,7 +26,16 @@ public sealed record DesignOptions(IReadOnlyList<Setting> Settings, LengthUnit? 
 
     /// <summary>Whether the maker's own numbers (<c>as cut</c>) are left out, and every part is as reckoned.</summary>
     public bool AsReckoned { get; init; }
+
+    /// <summary>Numbers from a list of the maker's own, to be tried in place.</summary>
+    public IReadOnlyList<CutNumbers> AsListed { get; init; } = [];
 }
+
+/// <summary>What a list of the maker's own says of one part or unit; null where it says nothing.</summary>
+/// <param name="Name">Its whole name.</param>
+/// <param name="Length">Along the grain; of a door from bottom to top.</param>
+/// <param name="Width">Across the grain; of a door from left to right.</param>
+public sealed record CutNumbers(string Name, Length? Length, Length? Width, Length? Thickness, SourcePlace Place);
 
 /// <summary>The door of the stage: a checked tree becomes a finished piece.</summary>
 public static class Design
@@ -84,6 +93,8 @@ public static class Design
         var sections = new Sections(recipe, scope);
         var measured = sections.Measured();
         var cut = options.AsReckoned ? new AsCut() : sections.Cut();
+        foreach (var numbers in options.AsListed)
+            cut.Add(numbers);
         var materials = sections.Materials(rules);
         var families = new Families(rules, recipe["hardware"] as Mapping);
         var spaces = RoomWord.Read(recipe, scope);

@@ -119,6 +119,7 @@ internal static class Pipeline
         {
             Files = files,
             AsReckoned = request.AsReckoned,
+            AsListed = request.AsListed,
         };
 }
 

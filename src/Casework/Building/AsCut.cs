@@ -6,11 +6,44 @@ namespace Dryfit.Casework.Building;
 /// <summary>The maker's own numbers for parts and units: what was cut, whatever the reckoning says.</summary>
 internal sealed class AsCut
 {
-    private readonly List<Phrase<Fields>> _phrases = [];
-    private readonly HashSet<Phrase<Fields>> _meanUnits = [];
+    private readonly List<Phrase<Func<SourcePlace, Own>>> _phrases = [];
+    private readonly HashSet<Phrase<Func<SourcePlace, Own>>> _meanUnits = [];
 
     public void Add(string phrase, SourcePlace place, Fields fields) =>
-        _phrases.Add(new Phrase<Fields>(phrase, place, fields));
+        _phrases.Add(
+            new Phrase<Func<SourcePlace, Own>>(
+                phrase,
+                place,
+                // Formulas may name what is not known yet: they are read when they are asked for.
+                at => new Own(
+                    fields.LengthOrNull("length", "length as cut"),
+                    fields.LengthOrNull("width", "width as cut"),
+                    fields.LengthOrNull("thickness", "thickness as cut"),
+                    fields.LengthOrNull("height", "height as cut"),
+                    at
+                )
+            )
+        );
+
+    /// <summary>Numbers from outside of the recipe; they count before those of the recipe.</summary>
+    public void Add(CutNumbers numbers)
+    {
+        Figure? Said(Dryfit.Measure.Length? length, string name) =>
+            length is { } value ? Figure.Given(name + " as listed", value, new WrittenOrigin(numbers.Place)) : null;
+        _phrases.Add(
+            new Phrase<Func<SourcePlace, Own>>(
+                numbers.Name,
+                numbers.Place,
+                at => new Own(
+                    Said(numbers.Length, "length"),
+                    Said(numbers.Width, "width"),
+                    Said(numbers.Thickness, "thickness"),
+                    null,
+                    at
+                )
+            )
+        );
+    }
 
     public bool IsEmpty => _phrases.Count == 0;
 
@@ -61,9 +94,9 @@ internal sealed class AsCut
     public IEnumerable<(string Phrase, SourcePlace Place)> Unused =>
         _phrases.Where(phrase => !phrase.Used).Select(phrase => (phrase.Text, phrase.Place));
 
-    private Own? Find(Func<Phrase<Fields>, bool> means, bool units)
+    private Own? Find(Func<Phrase<Func<SourcePlace, Own>>, bool> means, bool units)
     {
-        Phrase<Fields>? found = null;
+        Phrase<Func<SourcePlace, Own>>? found = null;
         foreach (var phrase in _phrases.Where(means))
         {
             phrase.Used = true;
@@ -71,15 +104,7 @@ internal sealed class AsCut
                 _meanUnits.Add(phrase);
             found = phrase; // the last line written has the last word
         }
-        return found is null
-            ? null
-            : new Own(
-                found.Said.LengthOrNull("length", "length as cut"),
-                found.Said.LengthOrNull("width", "width as cut"),
-                found.Said.LengthOrNull("thickness", "thickness as cut"),
-                found.Said.LengthOrNull("height", "height as cut"),
-                found.Place
-            );
+        return found?.Said(found.Place);
     }
 }
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Dryfit.Casework;
 using Dryfit.Measure;
 
 namespace Dryfit.Cli;
@@ -101,4 +102,7 @@ internal sealed record Request(
 {
     /// <summary>Whether the recipe's own numbers (<c>as cut</c>) are left out.</summary>
     public bool AsReckoned { get; init; }
+
+    /// <summary>Numbers of a list of the maker's own, tried in place.</summary>
+    public IReadOnlyList<CutNumbers> AsListed { get; init; } = [];
 }

@@ -48,6 +48,12 @@ internal static class BuildCommand
         };
         command.Options.Insert(0, folder);
         command.Options.Insert(1, templates);
+        var numbers = new Option<string?>("--numbers")
+        {
+            HelpName = "FILE",
+            Description = "a cut list written by hand (CSV); its numbers are put in place, so that drawing and 3D show them",
+        };
+        command.Options.Insert(2, numbers);
         command.SetAction(parsed =>
         {
             var wish = new Wish(
@@ -56,7 +62,11 @@ internal static class BuildCommand
                 shared.IsJson(parsed),
                 shared.IsQuiet(parsed)
             );
-            return Run(shared.Read(parsed), wish, surroundings);
+            var request = shared.Read(parsed);
+            if (parsed.GetValue(numbers) is not { } list)
+                return Run(request, wish, surroundings);
+            var held = new NumbersAction(surroundings).Hold(request, list, wish.Json, out _, out var code);
+            return held is null ? code : Run(request with { AsListed = held.Numbers }, wish, surroundings);
         });
         return (command, Page);
     }

@@ -24,9 +24,19 @@ internal static class CheckCommand
             ),
             new("dryfit check cupboard.dryfit.yaml --mend", "Also which numbers would mend it, as a diff."),
             new("dryfit check cupboard.dryfit.yaml --mend --apply", "The same, and the recipe changed so."),
+            new("dryfit check cupboard.dryfit.yaml --numbers list.csv", "Your own cut list against the model."),
             new("dryfit check cupboard.dryfit.yaml --json > findings.json", "For another program."),
         ],
-        []
+        [
+            new(
+                "a list for --numbers:",
+                [
+                    ("first line", "part, length, width, thickness, quantity: in any order, comma or semicolon between"),
+                    ("each line", "left door rails, 8 1/8, 2 1/4, 3/4, 2: parts as the parts list or 'as cut' calls them"),
+                    ("to start", "the parts.csv of 'dryfit build' is such a list; other columns are not looked at"),
+                ]
+            ),
+        ]
     );
 
     public static (Command Command, HelpPage Page) Make(Surroundings surroundings)
@@ -41,14 +51,24 @@ internal static class CheckCommand
         var apply = new Option<bool>("--apply") { Description = "with --mend: make those edits in the file" };
         command.Options.Insert(0, mend);
         command.Options.Insert(1, apply);
+        var numbers = new Option<string?>("--numbers")
+        {
+            HelpName = "FILE",
+            Description = "a cut list written by hand (CSV), held against the model",
+        };
+        command.Options.Insert(2, numbers);
         command.Validators.Add(result =>
         {
             if (result.GetValue(apply) && !result.GetValue(mend))
                 result.AddError("--apply makes the edits that --mend works out: write --mend --apply.");
+            if (result.GetValue(numbers) is not null && result.GetValue(mend))
+                result.AddError("--numbers holds a list against the model; --mend is for the recipe: use one of them.");
         });
         command.SetAction(parsed =>
         {
             var (request, json, quiet) = (shared.Read(parsed), shared.IsJson(parsed), shared.IsQuiet(parsed));
+            if (parsed.GetValue(numbers) is { } list)
+                return new NumbersAction(surroundings).Run(request, list, json);
             return parsed.GetValue(mend)
                 ? new MendAction(surroundings).Run(request, json, quiet, parsed.GetValue(apply))
                 : Run(request, json, quiet, surroundings);

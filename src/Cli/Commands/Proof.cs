@@ -24,6 +24,13 @@ internal sealed class Proof(Surroundings surroundings)
         return proved.Ok ? proved.Value : null;
     }
 
+    /// <summary>The same without a word where the piece cannot be built: it is only tried.</summary>
+    public ProvedPiece? Try(Request request)
+    {
+        var (recipe, shop) = Read(request);
+        return Pipeline.Prove(recipe, shop, request, new BesideRecipe(recipe, surroundings)).Value;
+    }
+
     /// <summary>The same with what would mend its findings.</summary>
     /// <param name="texts">The recipe and the files beside it that it is built from.</param>
     /// <exception cref="FileTroubleException">A file cannot be read.</exception>
