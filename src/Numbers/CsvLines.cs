@@ -18,7 +18,11 @@ internal static class CsvLines
         var lines = SourceLines.Split(text);
         if (lines.Count > MostLines)
         {
-            errors.Add($"The list has more than {MostLines} lines.", new(file, MostLines + 1, 1, 1), "a list for one piece");
+            errors.Add(
+                $"The list has more than {MostLines} lines.",
+                new(file, MostLines + 1, 1, 1),
+                "a list for one piece"
+            );
             return rows;
         }
         char? separator = null;

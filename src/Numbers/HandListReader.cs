@@ -25,7 +25,10 @@ public static class HandListReader
         }
         catch (DecoderFallbackException)
         {
-            return new(null, [new InputError("The list is not UTF-8 text.", new(file, 1, 1, 1), "a text saved as UTF-8")]);
+            return new(
+                null,
+                [new InputError("The list is not UTF-8 text.", new(file, 1, 1, 1), "a text saved as UTF-8")]
+            );
         }
         var rows = CsvLines.Read(file, text, errors);
         if (errors.Count == 0 && rows.Count == 0)
@@ -68,7 +71,10 @@ public static class HandListReader
     {
         if (field is null)
             return null;
-        if (int.TryParse(field.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 10_000)
+        if (
+            int.TryParse(field.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+            && count is > 0 and <= 10_000
+        )
             return count;
         errors.Add($"{Excerpt.Quote(field.Text)} is no number of parts.", field.Place, "a whole number above zero");
         return null;
@@ -80,7 +86,12 @@ public static class HandListReader
         if (!read.Ok && ShownLength.Read(field.Text, unit) is { } shown)
             return shown;
         if (read.Failure is { } failure)
-            errors.Add(failure.Message, field.PlaceOf(failure.Position, failure.Extent), failure.Expected, failure.Suggestion);
+            errors.Add(
+                failure.Message,
+                field.PlaceOf(failure.Position, failure.Extent),
+                failure.Expected,
+                failure.Suggestion
+            );
         else if (read.Length.Sign <= 0)
             errors.Add("A size is above zero.", field.Place, "a length such as 23 1/4\"");
         else

@@ -25,13 +25,29 @@ public static class NumbersCheck
         ArgumentNullException.ThrowIfNull(build);
         var piece = now.Piece;
         var met = list.Lines.Select(line => (Line: line, Meant: Meeting(line, piece))).ToList();
-        var seen = met.SelectMany(m => m.Meant.Parts.Select(part => part.Id).Concat(m.Meant.Units.SelectMany(unit => Within(unit, piece))))
+        var seen = met.SelectMany(m =>
+                m.Meant.Parts.Select(part => part.Id).Concat(m.Meant.Units.SelectMany(unit => Within(unit, piece)))
+            )
             .ToHashSet(StringComparer.Ordinal);
-        var wrong = met.SelectMany(m => Targets(m.Meant, piece).SelectMany(target => Compare(m.Line, target, piece.Format))).ToList();
-        var numbers = wrong.GroupBy(w => w.Target.Name, StringComparer.Ordinal).Select(group => ToCut(group.Last().Line, group.Last().Target)).ToList();
+        var wrong = met.SelectMany(m =>
+                Targets(m.Meant, piece).SelectMany(target => Compare(m.Line, target, piece.Format))
+            )
+            .ToList();
+        var numbers = wrong
+            .GroupBy(w => w.Target.Name, StringComparer.Ordinal)
+            .Select(group => ToCut(group.Last().Line, group.Last().Target))
+            .ToList();
         var built = numbers.Count > 0 ? build(numbers) : null;
         return new Held(
-            [.. wrong.Select(w => new Difference(w.Target.Name, w.Size, w.Right.Length, w.Guesses, NewOf(w.Target, now.Report, built?.Report)))],
+            [
+                .. wrong.Select(w => new Difference(
+                    w.Target.Name,
+                    w.Size,
+                    w.Right.Length,
+                    w.Guesses,
+                    NewOf(w.Target, now.Report, built?.Report)
+                )),
+            ],
             [
                 .. met.Where(m => m.Meant is { Parts.Count: 0, Units.Count: 0 })
                     .Select(m => new StrangeLine(m.Line, NearestWord.To(m.Line.Phrase, NamesOf(piece)))),
@@ -63,7 +79,14 @@ public static class NumbersCheck
         piece.Parts.Where(part => part.Group == unit.Id).Select(part => part.Id);
 
     /// <summary>A part or a whole door or drawer with its sizes.</summary>
-    private sealed record Target(string Name, Part? Part, IReadOnlyList<string> Ids, Figure? Length, Figure? Width, Figure? Thickness)
+    private sealed record Target(
+        string Name,
+        Part? Part,
+        IReadOnlyList<string> Ids,
+        Figure? Length,
+        Figure? Width,
+        Figure? Thickness
+    )
     {
         public Figure? Size(SizeKind which) =>
             which switch
@@ -74,14 +97,27 @@ public static class NumbersCheck
             };
     }
 
-    private sealed record Wrong(ListLine Line, Target Target, ListSize Size, Figure Right, IReadOnlyList<string> Guesses);
+    private sealed record Wrong(
+        ListLine Line,
+        Target Target,
+        ListSize Size,
+        Figure Right,
+        IReadOnlyList<string> Guesses
+    );
 
     private static IEnumerable<Target> Targets(PartsMeant meant, Piece piece)
     {
         foreach (var part in meant.Parts)
             yield return new(part.Name, part, [part.Id], part.Length, part.Width, part.Thickness);
         foreach (var unit in meant.Units)
-            yield return new(unit.Name, null, [.. Within(unit, piece)], Of(unit, "length") ?? Of(unit, "height"), Of(unit, "width"), null);
+            yield return new(
+                unit.Name,
+                null,
+                [.. Within(unit, piece)],
+                Of(unit, "length") ?? Of(unit, "height"),
+                Of(unit, "width"),
+                null
+            );
     }
 
     private static Figure? Of(Group unit, string size) => unit.Sizes.FirstOrDefault(s => s.Name == size)?.Figure;
@@ -98,7 +134,8 @@ public static class NumbersCheck
     /// <summary>All sizes of a part, the listed ones where they differ: a width alone would mean another side of a drawer's front.</summary>
     private static CutNumbers ToCut(ListLine line, Target target)
     {
-        Length? Said(SizeKind which) => line.Sizes.FirstOrDefault(size => size.Which == which)?.Value ?? target.Size(which)?.Length;
+        Length? Said(SizeKind which) =>
+            line.Sizes.FirstOrDefault(size => size.Which == which)?.Value ?? target.Size(which)?.Length;
         return new(target.Name, Said(SizeKind.Length), Said(SizeKind.Width), Said(SizeKind.Thickness), line.Place);
     }
 

@@ -15,13 +15,26 @@ internal static class ShownLength
             return null;
         var behind = text[(at + 3)..].Replace("under ", "", StringComparison.Ordinal);
         var inches = behind.EndsWith(" in", StringComparison.Ordinal);
-        var own = inches ? LengthUnit.Inch : behind.EndsWith(" mm", StringComparison.Ordinal) ? LengthUnit.Millimetre : unit;
+        var own =
+            inches ? LengthUnit.Inch
+            : behind.EndsWith(" mm", StringComparison.Ordinal) ? LengthUnit.Millimetre
+            : unit;
         var parts = behind.Split(' ')[0].Split('/');
         var shown = LengthText.Parse(text[..at], own);
         var hidden = LengthText.Parse(parts[0], own);
         if (!shown.Ok || !hidden.Ok)
             return null;
-        var per = parts.Length < 2 ? 1 : int.TryParse(parts[1], System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var n) && n > 0 ? n : 1;
+        var per =
+            parts.Length < 2 ? 1
+            : int.TryParse(
+                parts[1],
+                System.Globalization.NumberStyles.None,
+                System.Globalization.CultureInfo.InvariantCulture,
+                out var n
+            )
+            && n > 0
+                ? n
+            : 1;
         var amount = hidden.Length / per;
         return isLess ? shown.Length - amount : shown.Length + amount;
     }

@@ -24,7 +24,12 @@ internal sealed record Term(string Name, Rational Times, Length Value, int Depth
                 if (depth == 0 || !of.Quantity.IsLength)
                     return;
                 var key = (name, of.Length);
-                terms[key] = terms.TryGetValue(key, out var known) ? known with { Times = known.Times + times } : new(name, times, of.Length, depth);
+                terms[key] = terms.TryGetValue(key, out var known)
+                    ? known with
+                    {
+                        Times = known.Times + times,
+                    }
+                    : new(name, times, of.Length, depth);
             }
             switch (of.Reason)
             {

@@ -9,7 +9,9 @@ public sealed class HandListTests
     [Fact]
     public void Columns_stand_in_any_order_with_comments_quotes_and_a_byte_order_mark()
     {
-        var list = Read("\uFEFF# for Tuesday\r\nqty;WIDTH;Part;note;length\r\n\r\n2; 2 1/4 ;\"rails; short\";x;\"23-1/4\"\"\r\n;59 cm;sides\r\n");
+        var list = Read(
+            "\uFEFF# for Tuesday\r\nqty;WIDTH;Part;note;length\r\n\r\n2; 2 1/4 ;\"rails; short\";x;\"23-1/4\"\"\r\n;59 cm;sides\r\n"
+        );
 
         Assert.Equal(2, list.Lines.Count);
         var (rails, sides) = (list.Lines[0], list.Lines[1]);
@@ -32,7 +34,9 @@ public sealed class HandListTests
     [InlineData("", 1, 1, "empty")]
     public void What_is_wrong_is_told_at_its_line_and_column(string text, int line, int column, string says)
     {
-        var error = Assert.Single(HandListReader.Read("list.csv", Encoding.UTF8.GetBytes(text), LengthUnit.Inch).Errors);
+        var error = Assert.Single(
+            HandListReader.Read("list.csv", Encoding.UTF8.GetBytes(text), LengthUnit.Inch).Errors
+        );
 
         Assert.Equal((line, column), (error.Place!.Line, error.Place.Column));
         Assert.Contains(says, error.Message, StringComparison.Ordinal);
@@ -45,7 +49,11 @@ public sealed class HandListTests
         Assert.Single(Errors([0xC3, 0x28]));
         Assert.Single(Errors(Encoding.UTF8.GetBytes(new string('\n', 20_000))));
         Assert.NotEmpty(Errors(Encoding.UTF8.GetBytes(new string(',', 500_000))));
-        Assert.InRange(Errors(Encoding.UTF8.GetBytes("part,length\n" + string.Concat(Enumerable.Repeat("a,b\n", 9_000)))).Count, 1, 201);
+        Assert.InRange(
+            Errors(Encoding.UTF8.GetBytes("part,length\n" + string.Concat(Enumerable.Repeat("a,b\n", 9_000)))).Count,
+            1,
+            201
+        );
     }
 
     [Theory]
@@ -64,5 +72,6 @@ public sealed class HandListTests
         return read.Value!;
     }
 
-    private static IReadOnlyList<InputError> Errors(byte[] bytes) => HandListReader.Read("l", bytes, LengthUnit.Inch).Errors;
+    private static IReadOnlyList<InputError> Errors(byte[] bytes) =>
+        HandListReader.Read("l", bytes, LengthUnit.Inch).Errors;
 }

@@ -53,7 +53,9 @@ public sealed class NumbersCheckTests
     [Fact]
     public void A_number_that_no_slip_comes_to_gets_no_guess()
     {
-        Assert.Empty(Assert.Single(Shop.Hold(Shop.Millimetres, "part,width\nleft door slab,391.3\n").Differences).Guesses);
+        Assert.Empty(
+            Assert.Single(Shop.Hold(Shop.Millimetres, "part,width\nleft door slab,391.3\n").Differences).Guesses
+        );
     }
 
     [Fact]
@@ -86,7 +88,11 @@ public sealed class NumbersCheckTests
     [Fact]
     public void The_parts_list_of_every_starter_is_right()
     {
-        foreach (var file in Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "starters"), "*.dryfit.yaml").Order(StringComparer.Ordinal))
+        foreach (
+            var file in Directory
+                .GetFiles(Path.Combine(AppContext.BaseDirectory, "starters"), "*.dryfit.yaml")
+                .Order(StringComparer.Ordinal)
+        )
         {
             var built = Shop.Build(File.ReadAllText(file), []);
             Assert.NotNull(built);

@@ -51,7 +51,8 @@ internal static class BuildCommand
         var numbers = new Option<string?>("--numbers")
         {
             HelpName = "FILE",
-            Description = "a cut list written by hand (CSV); its numbers are put in place, so that drawing and 3D show them",
+            Description =
+                "a cut list written by hand (CSV); its numbers are put in place, so that drawing and 3D show them",
         };
         command.Options.Insert(2, numbers);
         command.SetAction(parsed =>

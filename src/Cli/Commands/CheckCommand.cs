@@ -31,8 +31,14 @@ internal static class CheckCommand
             new(
                 "a list for --numbers:",
                 [
-                    ("first line", "part, length, width, thickness, quantity: in any order, comma or semicolon between"),
-                    ("each line", "left door rails, 8 1/8, 2 1/4, 3/4, 2: parts as the parts list or 'as cut' calls them"),
+                    (
+                        "first line",
+                        "part, length, width, thickness, quantity: in any order, comma or semicolon between"
+                    ),
+                    (
+                        "each line",
+                        "left door rails, 8 1/8, 2 1/4, 3/4, 2: parts as the parts list or 'as cut' calls them"
+                    ),
                     ("to start", "the parts.csv of 'dryfit build' is such a list; other columns are not looked at"),
                 ]
             ),

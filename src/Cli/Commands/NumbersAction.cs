@@ -37,7 +37,8 @@ internal sealed class NumbersAction(Surroundings surroundings)
         return NumbersCheck.Hold(
             lines,
             new Built(proved.Piece, proved.Report),
-            numbers => proof.Try(request with { AsListed = numbers }) is { } tried ? new(tried.Piece, tried.Report) : null
+            numbers =>
+                proof.Try(request with { AsListed = numbers }) is { } tried ? new(tried.Piece, tried.Report) : null
         );
     }
 }

@@ -27,7 +27,10 @@ internal static class NumbersText
             foreach (var finding in wrong.Findings.Take(MostFindings))
                 Line("in place", $"{(finding.Kind.Severity == Severity.Stop ? "stop" : "warn")}: {finding.Message}");
             if (wrong.Findings.Count > MostFindings)
-                Line("", string.Create(CultureInfo.InvariantCulture, $"and {wrong.Findings.Count - MostFindings} more"));
+                Line(
+                    "",
+                    string.Create(CultureInfo.InvariantCulture, $"and {wrong.Findings.Count - MostFindings} more")
+                );
             if (wrong.Findings.Count == 0 && held.InPlace is not null)
                 Line("in place", "nothing that the checks find");
             writer.WriteLine();
@@ -35,7 +38,9 @@ internal static class NumbersText
         foreach (var strange in held.Strange)
         {
             var meant = strange.Nearest is null ? "" : $" Did you mean '{strange.Nearest}'?";
-            writer.WriteLine($"{strange.Line.Place}: No part of the piece is called {Excerpt.Quote(strange.Line.Phrase)}.{meant}");
+            writer.WriteLine(
+                $"{strange.Line.Place}: No part of the piece is called {Excerpt.Quote(strange.Line.Phrase)}.{meant}"
+            );
         }
         foreach (var count in held.Counts)
             writer.WriteLine(
@@ -46,7 +51,10 @@ internal static class NumbersText
             );
         if (held.Missing.Count > 0)
         {
-            var more = held.Missing.Count > MostMissing ? string.Create(CultureInfo.InvariantCulture, $" and {held.Missing.Count - MostMissing} more") : "";
+            var more =
+                held.Missing.Count > MostMissing
+                    ? string.Create(CultureInfo.InvariantCulture, $" and {held.Missing.Count - MostMissing} more")
+                    : "";
             writer.WriteLine($"Not in the list: {string.Join(", ", held.Missing.Take(MostMissing))}{more}");
         }
         if (held.Differences.Count > 0 && held.InPlace is null)
