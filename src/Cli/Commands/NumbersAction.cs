@@ -1,4 +1,3 @@
-using Dryfit.Findings;
 using Dryfit.Measure;
 using Dryfit.Numbers;
 
