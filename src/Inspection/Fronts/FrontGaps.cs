@@ -80,6 +80,8 @@ internal sealed class FrontGaps : SideCheck
 
     protected override bool GrowsWithGap => true;
 
+    protected override bool Concerns(Front front) => front.Hang == Hang.Inset || front.Neighbours.Count > 0;
+
     protected override bool LooksAt(InspectedPiece piece, FrontSide side) =>
         side.Neighbour is { } neighbour
             // A gap between two fronts belongs to both: it is measured and told once, from the one named first.

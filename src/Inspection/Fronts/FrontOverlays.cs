@@ -69,8 +69,9 @@ internal sealed class FrontOverlays : SideCheck
 
     protected override bool GrowsWithGap => false;
 
-    protected override bool LooksAt(InspectedPiece piece, FrontSide side) =>
-        side.Neighbour is null && side.Front.Hang == Hang.Overlay;
+    protected override bool Concerns(Front front) => front.Hang == Hang.Overlay;
+
+    protected override bool LooksAt(InspectedPiece piece, FrontSide side) => side.Neighbour is null;
 
     protected override FindingKind? Judge(Length smallest, Length largest, Length wanted)
     {

@@ -24,6 +24,9 @@ internal abstract class SideCheck : ICheck
     /// <summary>Whether it grows as the two edges part; a lap grows as they close.</summary>
     protected abstract bool GrowsWithGap { get; }
 
+    /// <summary>Whether a front has sides that are looked at; the sides of others are not measured.</summary>
+    protected virtual bool Concerns(Front front) => true;
+
     protected abstract bool LooksAt(InspectedPiece piece, FrontSide side);
 
     /// <summary>The kind of what is wrong; null where nothing is.</summary>
@@ -40,7 +43,7 @@ internal abstract class SideCheck : ICheck
     {
         var covered = 0;
         var findings = new List<Finding>();
-        foreach (var front in piece.Piece.Fronts)
+        foreach (var front in piece.Piece.Fronts.Where(Concerns))
         {
             var seen = piece.From(front);
             var sides = FrontSides.Of(seen, front).Select(side => FoundDoor.AsItIs(seen, side)).ToList();

@@ -90,6 +90,14 @@ internal sealed class ThicknessFit : ICheck
         var shows = enters.Part.Place.Lie.Shows;
         if (shows.Axis() == joint.Into.Axis() || piece.Overlap(enters, receives) is not null)
             return null;
+        // Most are as wide as what is in them, which is seen without following the one to the other.
+        if (Touches(enters, receives, shows) && Touches(enters, receives, shows.Opposite()))
+            return new(
+                enters.Part,
+                receives.Part,
+                Length.Zero,
+                piece.ToSpace(enters.Box.Centre(), enters.Box.Centre())
+            );
         var cap = piece.ToUnits(Loose);
         if (
             Solids.Pair.GapAlong(enters.Placed, receives.Placed, shows.Unit(), cap) is not { } before
@@ -104,6 +112,37 @@ internal sealed class ThicknessFit : ICheck
             piece.ToSpace(wide.OnA, wide.OnB)
         );
     }
+
+    /// <summary>Whether a level face of the one that looks a way lies in one plane with one of the other that looks back, where
+    /// their boxes share room.</summary>
+    private static bool Touches(Shape enters, Shape receives, Direction way)
+    {
+        var own = Levels(enters, way, way, receives.Box);
+        return own.Count > 0 && Levels(receives, way.Opposite(), way, enters.Box).Overlaps(own);
+    }
+
+    /// <summary>How far the level faces lie that look one way, measured along another, within a box.</summary>
+    private static HashSet<double> Levels(Shape shape, Direction looking, Direction along, Solids.Box within)
+    {
+        var levels = new HashSet<double>();
+        foreach (var triangle in shape.Facing(looking, Shape.AsAnEdge))
+        {
+            var at = triangle.A.Along(along);
+            if (at != triangle.B.Along(along) || at != triangle.C.Along(along))
+                continue;
+            // A level face has no depth to share.
+            var around = Boxes
+                .Of([triangle.A, triangle.B, triangle.C])
+                .Grown(along, Skin)
+                .Grown(along.Opposite(), Skin);
+            if (around.Overlaps(within))
+                levels.Add(at);
+        }
+        return levels;
+    }
+
+    /// <summary>Far below a grid unit and far above rounding.</summary>
+    private const double Skin = 1e-3;
 
     private static FindingKind? Judge(Joint joint, Room room)
     {
