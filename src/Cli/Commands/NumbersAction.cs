@@ -1,4 +1,3 @@
-using Dryfit.Measure;
 using Dryfit.Numbers;
 
 namespace Dryfit.Cli;
