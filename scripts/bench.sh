@@ -10,6 +10,10 @@
 #     scripts/bench.sh starters
 #
 # times every starter from the text of its recipe to the bytes of all its files.
+#
+#     scripts/bench.sh slips
+#
+# makes a maker's slips on sound pieces and prints by kind how many were made and found.
 set -euo pipefail
 ROOT="$(cd -P "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)"
 # shellcheck source=scripts/sdk.sh
@@ -20,8 +24,12 @@ if [ "${1:-}" = "starters" ]; then
     dotnet build "$ROOT/tests/Bench" -c Release -v quiet --nologo >&2
     exec dotnet "$ROOT/tests/Bench/bin/Release/net10.0/Dryfit.Bench.dll" starters "$ROOT"/templates/starters/*.dryfit.yaml
 fi
+if [ "${1:-}" = "slips" ]; then
+    dotnet build "$ROOT/tests/Bench" -c Release -v quiet --nologo >&2
+    exec dotnet "$ROOT/tests/Bench/bin/Release/net10.0/Dryfit.Bench.dll" slips
+fi
 if [ "${1:-}" != "solids" ] || [ $# -lt 2 ]; then
-    sed -n '2,13s/^# \{0,1\}//p' "$0" >&2
+    sed -n '2,17s/^# \{0,1\}//p' "$0" >&2
     exit 2
 fi
 shift

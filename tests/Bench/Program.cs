@@ -8,6 +8,12 @@ if (args is ["starters", .. var starters])
     return;
 }
 
+if (args is ["slips"])
+{
+    Slipping.Measure();
+    return;
+}
+
 var folder = args[0];
 var file = args[1];
 var pairsFile = Array.IndexOf(args, "--pairs") is var at and > 0 ? args[at + 1] : null;

@@ -2,6 +2,7 @@ using System.Globalization;
 using Dryfit.Casework;
 using Dryfit.Findings;
 using Dryfit.Inspection;
+using Dryfit.Kit;
 using Dryfit.Parameters;
 using Dryfit.Solids;
 

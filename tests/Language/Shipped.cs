@@ -3,6 +3,7 @@ using Dryfit.Casework;
 using Dryfit.Casework.Boards;
 using Dryfit.Casework.Own;
 using Dryfit.Casework.Words;
+using Dryfit.Kit;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
@@ -14,14 +15,11 @@ internal static class Shipped
     /// <summary>Set to 1, the files are written anew instead of compared.</summary>
     private const string Switch = "DRYFIT_UPDATE";
 
-    private static readonly string Root = FindRoot();
-
     /// <summary>Where small pieces stand that show one word each, with their drawings.</summary>
-    public const string Words = "templates/reference/words";
+    public const string Words = RecipeFiles.Words;
 
     /// <summary>Every folder with recipes that must build as they stand.</summary>
-    public static IReadOnlyList<string> RecipeFolders { get; } =
-    ["templates/starters", Words, "tests/Language/Fixtures"];
+    public static IReadOnlyList<string> RecipeFolders => RecipeFiles.Folders;
 
     public static string RecipeSchema { get; } = JsonSchemaWriter.Write(RecipeWord.Shape, takesNames: true);
 
@@ -63,7 +61,7 @@ internal static class Shipped
     /// <summary>Compares a file of the repository with what it should hold, or writes it where that is asked for.</summary>
     public static void Hold(string path, string content)
     {
-        var file = Path.Combine(Root, path);
+        var file = Path.Combine(RecipeFiles.Root, path);
         if (Environment.GetEnvironmentVariable(Switch) == "1")
         {
             Directory.CreateDirectory(Path.GetDirectoryName(file)!);
@@ -80,7 +78,7 @@ internal static class Shipped
     public static string PieceName(string file) => Path.GetFileName(file)[..^".dryfit.yaml".Length];
 
     public static IEnumerable<string> FilesIn(string folder, string pattern) =>
-        Directory.EnumerateFiles(Path.Combine(Root, folder), pattern).Order(StringComparer.Ordinal);
+        RecipeFiles.In(folder, pattern);
 
     /// <summary>The tree of the one file of this name in some folders of the repository.</summary>
     public static Mapping Read(string name, params IReadOnlyList<string> folders)
@@ -93,18 +91,5 @@ internal static class Shipped
 
     /// <summary>The files beside a recipe of one of the folders.</summary>
     public static INeighbourFiles Beside(string recipe, params IReadOnlyList<string> folders) =>
-        new Neighbours(Path.GetDirectoryName(Assert.Single(folders.SelectMany(folder => FilesIn(folder, recipe))))!);
-
-    private sealed class Neighbours(string folder) : INeighbourFiles
-    {
-        public NeighbourFile Read(string path) => new(path, File.ReadAllBytes(Path.Combine(folder, path)));
-    }
-
-    private static string FindRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "Dryfit.slnx")))
-            folder = folder.Parent ?? throw new InvalidOperationException("The tests run outside the repository.");
-        return folder.FullName;
-    }
+        RecipeFiles.Beside(Assert.Single(folders.SelectMany(folder => FilesIn(folder, recipe))));
 }

@@ -37,6 +37,9 @@ public sealed class Namesake
         return words.Count == _words.Count && _words.TrueForAll(words.Remove);
     }
 
+    /// <summary>Whether the phrase is a whole name, its words in the order of that name.</summary>
+    public bool IsExactly(string name) => WordsOf(name).SequenceEqual(_words, StringComparer.Ordinal);
+
     /// <summary>Whether the phrase itself holds a word.</summary>
     public bool Says(string word) => _words.Contains(word);
 

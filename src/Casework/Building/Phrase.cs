@@ -7,6 +7,9 @@ internal sealed class Phrase<T>(string text, SourcePlace place, T said)
 {
     private readonly Namesake _means = new(text);
 
+    // The left side of the right drawer and the right side of the left one have the same words.
+    private bool _isInOrder;
+
     public string Text { get; } = text;
 
     public SourcePlace Place { get; } = place;
@@ -20,9 +23,16 @@ internal sealed class Phrase<T>(string text, SourcePlace place, T said)
     public bool Used { get; set; }
 
     /// <summary>Tells the phrase which names there are.</summary>
-    public void Know(IReadOnlyCollection<string> names) => IsWholeName = names.Any(_means.IsWhole);
+    public void Know(IReadOnlyCollection<string> names)
+    {
+        IsWholeName = names.Any(_means.IsWhole);
+        _isInOrder = names.Any(_means.IsExactly);
+    }
 
-    public bool Means(string name) => IsWholeName ? _means.IsWhole(name) : _means.IsIn(name);
+    public bool Means(string name) =>
+        _isInOrder ? _means.IsExactly(name)
+        : IsWholeName ? _means.IsWhole(name)
+        : _means.IsIn(name);
 
     /// <summary>Whether the phrase itself holds a word.</summary>
     public bool Says(string word) => _means.Says(word);

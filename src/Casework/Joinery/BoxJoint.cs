@@ -16,10 +16,9 @@ internal static class BoxJoint
     /// <param name="end">Where the ends of its fingers point.</param>
     public static Joint Between(PieceBuilder piece, PartDraft receives, PartDraft enters, Direction into, Direction end)
     {
-        var room =
-            Extent.Shared(receives.Reckoned, enters.Reckoned)
-            ?? throw new InvalidOperationException($"{enters.Name} and {receives.Name} stand apart.");
         var spread = (Axis)(3 - (int)into.Axis() - (int)end.Axis());
+        if (Meeting.Corner(receives, enters, spread) is not { } room)
+            return Meeting.Missed(piece, JointKind.BoxJoint, receives, enters, into);
         var finger = piece.Shop.Length(JointRules.Finger).Length;
         var pairs = ((room.Size(spread) / finger) / 2).Floor();
         var count = (int)BigInteger.Min((pairs * 2) + 1, 401);

@@ -20,7 +20,7 @@ internal static class Dovetails
     /// <param name="into">The way the tail board goes on to the pins, through its own thickness.</param>
     /// <param name="end">Where the ends of the tails point.</param>
     public static Joint Between(PieceBuilder piece, PartDraft pins, PartDraft tails, Direction into, Direction end) =>
-        Between(piece, pins, tails, into, end, Extent.Shared(pins.Reckoned, tails.Reckoned));
+        Between(piece, pins, tails, into, end, Meeting.Corner(pins, tails, Spread(into, end)));
 
     /// <summary>The same within a place of its own: where old boards met before they were cut down.</summary>
     public static Joint Between(
@@ -32,8 +32,9 @@ internal static class Dovetails
         Extent? within
     )
     {
-        var room = within ?? throw new InvalidOperationException($"{tails.Name} and {pins.Name} stand apart.");
-        var spread = (Axis)(3 - (int)into.Axis() - (int)end.Axis());
+        if (within is not { } room)
+            return Meeting.Missed(piece, JointKind.Dovetail, pins, tails, into);
+        var spread = Spread(into, end);
         var joint = piece.NextJointId;
         var tall = room.Size(spread);
         var slope = SlopeIn(piece, tails.Material);
@@ -115,6 +116,8 @@ internal static class Dovetails
         return (int)
             BigInteger.Clamp(((tall - pin) / piece.Shop.Length(JointRules.DovetailPitch).Length).Round(), 1, 200);
     }
+
+    private static Axis Spread(Direction into, Direction end) => (Axis)(3 - (int)into.Axis() - (int)end.Axis());
 
     private static int SlopeIn(PieceBuilder piece, Material material) =>
         piece.Shop.Count(Softwoods.Has(material) ? JointRules.SoftwoodSlope : JointRules.HardwoodSlope);

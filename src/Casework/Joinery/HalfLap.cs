@@ -11,9 +11,8 @@ internal static class HalfLap
     /// <param name="over">The axis of the thickness.</param>
     public static Joint Between(PieceBuilder piece, PartDraft receives, PartDraft enters, Direction into, Axis over)
     {
-        var room =
-            Extent.Shared(receives.Reckoned, enters.Reckoned)
-            ?? throw new InvalidOperationException($"{enters.Name} and {receives.Name} stand apart.");
+        if (Extent.Shared(receives.Reckoned, enters.Reckoned) is not { } room)
+            return Meeting.Missed(piece, JointKind.Lap, receives, enters, into);
         var joint = piece.NextJointId;
         var half = (room.Min[over] + room.Max[over]) / 2;
         enters.CutAway(CutKind.Lap, room.With(Directions.Along(over, 1), half), joint);

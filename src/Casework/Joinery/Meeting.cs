@@ -28,4 +28,27 @@ internal static class Meeting
         var to = Length.Min(receives.Max[along], enters.Max[along]);
         return from < to ? (from, to) : (enters.Min[along], enters.Max[along]);
     }
+
+    /// <summary>
+    /// Ties two ends that by the maker's own numbers stand apart: there is nothing to cut, and whoever measures them finds
+    /// that they do not meet.
+    /// </summary>
+    public static Joint Missed(
+        PieceBuilder piece,
+        JointKind kind,
+        PartDraft receives,
+        PartDraft enters,
+        Direction into
+    ) => piece.Join(kind, receives, enters, into, enters.SizeAlong(into.Axis()).Length);
+
+    /// <summary>
+    /// The corner that two boards share: as reckoned, but for their width, since tails and fingers are marked out on the
+    /// boards as they are.
+    /// </summary>
+    /// <param name="spread">The axis of their width.</param>
+    /// <returns>Null where by the maker's own numbers they stand apart.</returns>
+    public static Extent? Corner(PartDraft a, PartDraft b, Axis spread) =>
+        Extent.Shared(a.Reckoned, b.Reckoned) is { } room && Extent.Shared(a.Extent, b.Extent) is { } wood
+            ? new(room.Min.With(spread, wood.Min[spread]), room.Max.With(spread, wood.Max[spread]))
+            : null;
 }

@@ -20,7 +20,7 @@ internal sealed class PartsOverlap : ICheck
     public string Of => "pairs of parts whose boxes overlap";
 
     public string How =>
-        "All parts whose boxes share more than their skins are measured against each other; touching is no overlap. Pairs "
+        "All parts whose boxes share more than their skins are measured against each other; touching is no overlap, nor is 1/128 in (0.2 mm), which a shaving takes off. Pairs "
         + "that a joint ties are judged with their joint.";
 
     public IReadOnlyList<FindingKind> Kinds { get; } = [Overlap];
@@ -42,7 +42,7 @@ internal sealed class PartsOverlap : ICheck
             if (!first.Box.Overlaps(second.Box))
                 continue;
             covered++;
-            if (seen.Overlap(first, second) is { } shared && piece.ToLength(shared.Depth) > Tolerance.Rounding)
+            if (seen.Overlap(first, second) is { } shared && piece.ToLength(shared.Depth) > Tolerance.Fitting)
                 findings.Add(Tell(seen, a.Part, b.Part, shared));
         }
         return new(covered, findings);

@@ -62,15 +62,15 @@ internal sealed record JointFit(
         var receives = piece.Shape(joint.Receives);
         var enters = piece.Shape(joint.Enters);
         var overlap = piece.Overlap(receives, enters);
-        // At an angle to each other two faces meet to within the rounding of roots.
-        if (
-            receives.Part.Turn != enters.Part.Turn
-            && overlap is not null
-            && piece.ToLength(overlap.Depth) <= Tolerance.Rounding
-        )
+        // What a shaving takes off is no overlap: the two touch. At an angle, faces meet to within the rounding of roots.
+        var touch =
+            overlap is not null && piece.ToLength(overlap.Depth) <= Tolerance.Fitting
+                ? new Gap(0, overlap.Bounds.Centre(), overlap.Bounds.Centre())
+                : null;
+        if (touch is not null)
             overlap = null;
         var gap = overlap is null
-            ? Pair.GapAlong(enters.Placed, receives.Placed, joint.Into.Unit(), FollowedMm * piece.Grid.UnitsPerMm)
+            ? touch ?? Pair.GapAlong(enters.Placed, receives.Placed, joint.Into.Unit(), FollowedMm * piece.Grid.UnitsPerMm)
             : null;
         var mouth = FindMouth(receives, enters, joint.Into, LipMm * piece.Grid.UnitsPerMm);
         return new(joint, receives, enters, overlap, gap, mouth, FindReach(receives, enters, joint.Into));

@@ -6,7 +6,8 @@ namespace Dryfit.Inspection;
 internal static class Tolerance
 {
     /// <summary>
-    /// 1/128 in (0.2 mm), for what is fitted: gaps, overlays, shoulders, play. It is half of the finest division of a
+    /// 1/128 in (0.2 mm), for what is fitted: gaps, overlays, shoulders, play, and what stands in another's place by no more
+    /// than a shaving. It is half of the finest division of a
     /// maker's rule (1/64 in), so a part cut to any mark of the rule is judged by that mark; and it is what a plane
     /// shaving or two takes off. Common practice.
     /// </summary>
@@ -19,8 +20,8 @@ internal static class Tolerance
     public static Length WrongNumber { get; } = Length.FromMillimetres(1);
 
     /// <summary>
-    /// 0.01 mm, for what is either so or not so: parts in each other's place, a slide's own window. It only covers what
-    /// the grid rounds where thirds and slanted cuts do not come out whole.
+    /// 0.01 mm, for what is either so or not so: a slide's own window, parts where a wall stands. It only covers what the
+    /// grid rounds where thirds and slanted cuts do not come out whole.
     /// </summary>
     public static Length Rounding { get; } = Length.FromMillimetres(new Rational(1, 100));
 

@@ -3,7 +3,7 @@ using Dryfit.Measure;
 using Dryfit.Parameters;
 using Dryfit.Recipe;
 
-namespace Dryfit.Language.Tests;
+namespace Dryfit.Kit;
 
 /// <summary>Draws values for the parameters of a recipe within what it allows: a choice, or a step between from and to.</summary>
 internal static class ParameterDraw
