@@ -77,8 +77,7 @@ internal static class Shipped
     /// <summary>The file's name without its ending: <c>doors--glazed</c>.</summary>
     public static string PieceName(string file) => Path.GetFileName(file)[..^".dryfit.yaml".Length];
 
-    public static IEnumerable<string> FilesIn(string folder, string pattern) =>
-        RecipeFiles.In(folder, pattern);
+    public static IEnumerable<string> FilesIn(string folder, string pattern) => RecipeFiles.In(folder, pattern);
 
     /// <summary>The tree of the one file of this name in some folders of the repository.</summary>
     public static Mapping Read(string name, params IReadOnlyList<string> folders)

@@ -95,12 +95,17 @@ internal static class MortiseTenon
             );
         return piece.Join(JointKind.MortiseAndTenon, meets, enters, into, length);
 
+        Length Stands(Extent box) => box.Side(into.Opposite()) * into.Opposite().Sign();
+
         void Mortise(Extent hole)
         {
             foreach (var part in through)
             {
-                if (Extent.Shared(hole, part.Extent) is not null)
-                    part.CutAway(CutKind.Mortise, hole, joint);
+                if (Extent.Shared(hole, part.Extent) is null)
+                    continue;
+                // It is chopped in from the edge as it is, and that of a part as cut may stand farther out.
+                var mouth = part == meets && Stands(part.Extent) > Stands(hole) ? part.Extent : hole;
+                part.CutAway(CutKind.Mortise, hole.With(into.Opposite(), mouth.Side(into.Opposite())), joint);
             }
         }
     }

@@ -42,7 +42,10 @@ internal sealed class PartsOverlap : ICheck
             if (!first.Box.Overlaps(second.Box))
                 continue;
             covered++;
-            if (seen.Overlap(first, second) is { } shared && piece.ToLength(shared.Depth) > Tolerance.Fitting)
+            if (
+                seen.Overlap(first, second) is { } shared
+                && piece.ToLength(Math.Min(shared.Depth, JointFit.Thin(shared))) > Tolerance.Fitting
+            )
                 findings.Add(Tell(seen, a.Part, b.Part, shared));
         }
         return new(covered, findings);

@@ -62,18 +62,46 @@ internal sealed record JointFit(
         var receives = piece.Shape(joint.Receives);
         var enters = piece.Shape(joint.Enters);
         var overlap = piece.Overlap(receives, enters);
+        var reach = FindReach(receives, enters, joint.Into);
         // What a shaving takes off is no overlap: the two touch. At an angle, faces meet to within the rounding of roots.
-        var touch =
-            overlap is not null && piece.ToLength(overlap.Depth) <= Tolerance.Fitting
-                ? new Gap(0, overlap.Bounds.Centre(), overlap.Bounds.Centre())
-                : null;
-        if (touch is not null)
-            overlap = null;
-        var gap = overlap is null
-            ? touch ?? Pair.GapAlong(enters.Placed, receives.Placed, joint.Into.Unit(), FollowedMm * piece.Grid.UnitsPerMm)
-            : null;
+        var shaving = piece.ToUnits(Tolerance.Fitting);
+        Gap? gap = null;
+        if (overlap is null)
+            gap = Pair.GapAlong(enters.Placed, receives.Placed, joint.Into.Unit(), FollowedMm * piece.Grid.UnitsPerMm);
+        else if (joint.Kind != JointKind.Loose && IsClear(receives, Moved(enters, joint.Into, -shaving)))
+            (gap, overlap) = (new Gap(0, overlap.Bounds.Centre(), overlap.Bounds.Centre()), null);
+        else if (ThinAcross(overlap, joint.Into) <= shaving)
+            (gap, overlap) = (PastAShaving(receives, enters, joint.Into, reach, shaving), null);
         var mouth = FindMouth(receives, enters, joint.Into, LipMm * piece.Grid.UnitsPerMm);
-        return new(joint, receives, enters, overlap, gap, mouth, FindReach(receives, enters, joint.Into));
+        return new(joint, receives, enters, overlap, gap, mouth, reach);
+    }
+
+    /// <summary>How much too thick a part is for its groove, the way in left aside.</summary>
+    private static double ThinAcross(Overlap shared, Direction into) =>
+        Enum.GetValues<Axis>().Where(axis => axis != into.Axis()).Min(axis => shared.Bounds.Size(axis));
+
+    private static bool IsClear(Shape receives, Placed enters) => Pair.Overlap(receives.Placed, enters) is null;
+
+    private static Placed Moved(Shape shape, Direction way, double by) =>
+        new(shape.Placed.Solid, shape.Placed.Frame with { Origin = shape.Placed.Frame.Origin + (way.Unit() * by) });
+
+    /// <summary>How far a part whose cheeks want a shaving more can go: to the next face that is more than an edge of its
+    /// own before it.</summary>
+    private static Gap? PastAShaving(Shape receives, Shape enters, Direction into, double reach, double shaving)
+    {
+        double? next = null;
+        foreach (var triangle in receives.Facing(into.Opposite(), Shape.AtAnySlant))
+        {
+            var at = -Far(triangle, into.Opposite());
+            if (
+                at >= reach - shaving - Skin
+                && at < (next ?? double.MaxValue)
+                && Beside(triangle, enters.Box, into.Axis(), -2 * shaving)
+            )
+                next = at;
+        }
+        var end = enters.Box.Centre().With(into, reach);
+        return next is { } bottom ? new(Math.Max(0, bottom - reach), end, end.With(into, bottom)) : null;
     }
 
     private static double FindReach(Shape receives, Shape enters, Direction into)

@@ -113,7 +113,7 @@ internal sealed class LooseFit : ICheck
         var weakest = held.MinBy(edge => edge.LeastHold(edges));
         var worst = overlaps.Count > 0 ? overlaps[0] : weakest ?? edges[0];
 
-        if (overlaps.Count > 0 && (edges.Count == 1 || room < -Tolerance.Rounding))
+        if (overlaps.Count > 0 && (edges.Count == 1 || room < -Tolerance.Fitting))
         {
             var volume = overlaps.Sum(edge => piece.Grid.ToCubicMm(edge.Fit.Overlap!.Volume));
             return Tell(piece, TooBig, worst, fits, $"The {enters.Name} is too big for its grooves.") with

@@ -16,7 +16,9 @@ internal static class FalseAlarms
     {
         var built = 0;
         var raised = new List<(SoundPiece, Finding)>();
-        foreach (var sound in bench.Sound.Where(s => s.Recipe["as cut"] is null && ParameterDraw.Ranged(s.Recipe).Any()))
+        foreach (
+            var sound in bench.Sound.Where(s => s.Recipe["as cut"] is null && ParameterDraw.Ranged(s.Recipe).Any())
+        )
         {
             for (var seed = 1; seed <= draws; seed++)
             {

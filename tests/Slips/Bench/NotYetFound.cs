@@ -10,9 +10,55 @@ internal static class NotYetFound
 
     private const string Slack = "room of a part across its dado or groove is not looked at";
 
-    public static IReadOnlyDictionary<string, string> Kinds { get; } = new Dictionary<string, string>(
-        StringComparer.Ordinal
-    )
-    {
-    };
+    public static IReadOnlyDictionary<string, string> Kinds { get; } =
+        new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["carcase side, length"] = Lines,
+            ["carcase side, width"] = Lines,
+            ["carcase side, thickness"] = Lines,
+            ["partition, thickness"] = Slack,
+            ["top, length"] = Lines,
+            ["top, width"] = Lines,
+            ["top, thickness"] = Lines,
+            ["bottom, width"] = Lines,
+            ["shelf, width"] = Lines,
+            ["shelf, thickness"] = Slack,
+            ["back, length"] = Lines,
+            ["back, thickness"] = Lines,
+            ["stretcher or rail of a carcase, width"] = Lines,
+            ["stretcher or rail of a carcase, thickness"] = Slack,
+            ["face frame, length"] = Lines,
+            ["face frame, width"] = Lines,
+            ["face frame, thickness"] = Lines,
+            ["facing, width"] = Lines,
+            ["facing, thickness"] = Lines,
+            ["leg, width"] = Lines,
+            ["leg, thickness"] = Lines,
+            ["rail between legs, width"] = Lines,
+            ["plinth or bracket, length"] = Lines,
+            ["plinth or bracket, thickness"] = Lines,
+            ["moulding, strip or filler, length"] = Lines,
+            ["moulding, strip or filler, width"] = Lines,
+            ["moulding, strip or filler, thickness"] = Slack,
+            ["edging, length"] = Lines,
+            ["edging, width"] = Lines,
+            ["door stile, thickness"] = Lines,
+            ["door rail, thickness"] = Lines,
+            ["door muntin, thickness"] = Lines,
+            ["pane, thickness"] = Lines,
+            ["glass bead, width"] = Lines,
+            ["glass bead, thickness"] = Lines,
+            ["drawer side, width"] = Lines,
+            ["front or back of a drawer box, width"] = Lines,
+            ["packer, thickness"] = Lines,
+            ["runner or divider of drawers, width"] = Lines,
+            ["runner or divider of drawers, thickness"] = Slack,
+            ["loose board or tongue, length"] = Lines,
+            ["loose board or tongue, width"] = Lines,
+            ["loose board or tongue, thickness"] = Slack,
+            ["nominal for actual thickness"] = Slack,
+            ["gap taken twice"] = "some gaps of fronts in other fronts' places are not seen",
+            ["drawer box made too high or low"] = Lines,
+            ["opening out of square"] = "some gaps of fronts in other fronts' places are not seen",
+        };
 }

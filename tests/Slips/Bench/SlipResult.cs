@@ -6,7 +6,12 @@ namespace Dryfit.Slips;
 /// <param name="Verdict">What had to come of it.</param>
 /// <param name="Because">What the judge saw leave its tolerance.</param>
 /// <param name="Findings">What was found.</param>
-internal sealed record SlipResult(Slip Slip, Verdict Verdict, IReadOnlyList<string> Because, IReadOnlyList<Finding> Findings)
+internal sealed record SlipResult(
+    Slip Slip,
+    Verdict Verdict,
+    IReadOnlyList<string> Because,
+    IReadOnlyList<Finding> Findings
+)
 {
     public bool Counts => Verdict == Verdict.Counts;
 

@@ -7,9 +7,7 @@ namespace Dryfit.Slips;
 internal static class MeasuredSlips
 {
     public static IEnumerable<SlipKind> Kinds { get; } =
-    [
-        new("opening out of square", piece => piece.Fronts.Any(f => f.Hang == Hang.Inset), OutOfSquare),
-    ];
+    [new("opening out of square", piece => piece.Fronts.Any(f => f.Hang == Hang.Inset), OutOfSquare)];
 
     /// <summary>
     /// An opening that is wider at one end: its inset fronts are made to the narrower one, so that one gap at each side, or
@@ -30,7 +28,10 @@ internal static class MeasuredSlips
         var right = wide ? opening.Clear.Width : opening.Clear.Height;
         var more = sound.IsInInches ? Length.FromInches(0, 1, 16) : Length.FromMillimetres(2);
         more *= chance.Next(1, 6);
-        var (one, other) = (RecipeEdit.Typed(right, sound.IsInInches), RecipeEdit.Typed(right + more, sound.IsInInches));
+        var (one, other) = (
+            RecipeEdit.Typed(right, sound.IsInInches),
+            RecipeEdit.Typed(right + more, sound.IsInInches)
+        );
         var pair = chance.Next(2) == 0 ? $"[{one}, {other}]" : $"[{other}, {one}]";
         var closing = sound.Piece.Fronts.Where(f => f.Opening == opening.Id).Select(f => f.Group).ToHashSet();
         return new Slip(

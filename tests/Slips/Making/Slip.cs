@@ -20,13 +20,7 @@ internal enum Verdict
 /// <param name="Mistake">How it came about: "an eighth misread".</param>
 /// <param name="Edit">The recipe that holds it.</param>
 /// <param name="Parts">Ids of the parts that came out wrong.</param>
-internal sealed record Slip(
-    SoundPiece Sound,
-    string Kind,
-    string Mistake,
-    RecipeEdit Edit,
-    IReadOnlyList<string> Parts
-)
+internal sealed record Slip(SoundPiece Sound, string Kind, string Mistake, RecipeEdit Edit, IReadOnlyList<string> Parts)
 {
     /// <summary>What is known by hand of its effect; null where it is judged by the solids.</summary>
     public Verdict? ByHand { get; init; }

@@ -57,11 +57,7 @@ internal sealed class SoundPiece
         var text = File.ReadAllText(path);
         var recipe = Read(path, text);
         IReadOnlyList<Setting> drawn = seed == 0 ? [] : ParameterDraw.From(recipe, seed);
-        var built = Design.Build(
-            recipe,
-            null,
-            new DesignOptions(drawn, null) { Files = RecipeFiles.Beside(path) }
-        );
+        var built = Design.Build(recipe, null, new DesignOptions(drawn, null) { Files = RecipeFiles.Beside(path) });
         return built.Value is { } piece ? new(path, text, drawn, recipe, piece) : null;
     }
 
@@ -85,9 +81,7 @@ internal sealed class SoundPiece
 
     /// <summary>What keeps a maker from cutting, or will look or work badly, and is not accepted.</summary>
     public static IReadOnlyList<Finding> Faults(Report report) =>
-        [
-            .. report.Findings.Where(f => f.Kind.Severity != Severity.Note && f.AcceptedBecause is null),
-        ];
+        [.. report.Findings.Where(f => f.Kind.Severity != Severity.Note && f.AcceptedBecause is null)];
 
     private static Mapping Read(string path, string text) =>
         RecipeReader.Read(path, Encoding.UTF8.GetBytes(text)).Value

@@ -44,7 +44,9 @@ internal static class UnitSlips
         {
             var fronts = sound.Piece.Fronts.Where(f => f.Drawer is not null).ToList();
             var box = fronts[chance.Next(fronts.Count)].Drawer!.Box.ToHashSet(StringComparer.Ordinal);
-            var parts = sound.Piece.Parts.Where(p => box.Contains(p.Id) && roles.Contains(p.Role) && !p.IsKept).ToList();
+            var parts = sound
+                .Piece.Parts.Where(p => box.Contains(p.Id) && roles.Contains(p.Role) && !p.IsKept)
+                .ToList();
             if (parts.Count == 0 || Mistakes.OfASize(size.Of(parts[0]), sound.IsInInches, chance) is not { } wrong)
                 return null;
             // All of them by the same wrong sum.
@@ -54,7 +56,13 @@ internal static class UnitSlips
             var lines = parts.Select(p =>
                 $"\"{p.Name}\": {{ {size.Key}: {RecipeEdit.Typed(size.Of(p) + by, sound.IsInInches)} }}"
             );
-            return new Slip(sound, name, wrong.Mistake, RecipeEdit.Under("as cut", sound, [.. lines]), [.. parts.Select(p => p.Id)]);
+            return new Slip(
+                sound,
+                name,
+                wrong.Mistake,
+                RecipeEdit.Under("as cut", sound, [.. lines]),
+                [.. parts.Select(p => p.Id)]
+            );
         }
     }
 

@@ -37,9 +37,7 @@ internal sealed class Changes
 
     /// <summary>How far an end of a part moved outwards; below zero inwards.</summary>
     public double EndMm(string part, Direction way) =>
-        _slipped.TryGetValue(part, out var after)
-            ? (after.End(way) - _sound.Parts[part].End(way)) * way.Sign()
-            : 0;
+        _slipped.TryGetValue(part, out var after) ? (after.End(way) - _sound.Parts[part].End(way)) * way.Sign() : 0;
 
     /// <summary>How far a face moved the way it looks; null where that cannot be told.</summary>
     public double? FaceMm(PartFaces before, Direction way, double at)

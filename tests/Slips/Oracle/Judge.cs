@@ -28,7 +28,7 @@ internal sealed class Judge
     private const double TouchMm = 0.01;
 
     /// <summary>Rounding of the grid.</summary>
-    private const double SkinMm = 0.002;
+    private const double SkinMm = 0.0005;
 
     private readonly SoundPiece _sound;
     private readonly Changes _changes;
@@ -47,6 +47,7 @@ internal sealed class Judge
         var judge = new Judge(sound, slipped);
         if (!judge._changes.AreSameParts)
             return new(Verdict.Open, [], [], "parts differ");
+        judge.Tracks();
         judge.Meetings();
         judge.LooseParts();
         judge.Fronts();
@@ -56,7 +57,12 @@ internal sealed class Judge
             judge._counting.Count > 0 ? Verdict.Counts
             : judge._isOpen || !judge._isJudged ? Verdict.Open
             : Verdict.Inside;
-        return new(verdict, judge._changes.Moved, judge._counting, judge._isJudged ? null : "nothing changed that it knows");
+        return new(
+            verdict,
+            judge._changes.Moved,
+            judge._counting,
+            judge._isJudged ? null : "nothing changed that it knows"
+        );
     }
 
     /// <summary>Notes a value that left its window by so much; below zero it stays inside.</summary>
@@ -70,6 +76,18 @@ internal sealed class Judge
     }
 
     private static string Pair(FacingFaces facing) => $"{facing.Own.Part.Name} / {facing.Other.Part.Name} {facing.Way}";
+
+    /// <summary>What runs in a track has its own play, which is not known here.</summary>
+    private void Tracks()
+    {
+        var moved = _changes.Moved.ToHashSet(StringComparer.Ordinal);
+        if (
+            _sound.Piece.Joints.Any(j =>
+                j.Kind == JointKind.Runs && (moved.Contains(j.Enters) || moved.Contains(j.Receives))
+            )
+        )
+            _isOpen = true;
+    }
 
     private void Meetings()
     {
@@ -124,7 +142,10 @@ internal sealed class Judge
                 lost += _changes.EndMm(loose.Key.Enters, end.Key) + bottoms.Select(b => b ?? 0).DefaultIfEmpty(0).Max();
             }
             if (Math.Abs(lost) > SkinMm)
-                Note(Math.Abs(lost) - FitMm, $"room of the {_sound.Faces.Parts[loose.Key.Enters].Part.Name} {-lost:F2} mm");
+                Note(
+                    Math.Abs(lost) - FitMm,
+                    $"room of the {_sound.Faces.Parts[loose.Key.Enters].Part.Name} {-lost:F2} mm"
+                );
         }
     }
 
@@ -146,9 +167,7 @@ internal sealed class Judge
     }
 
     private double Farthest(IEnumerable<string> parts, Direction way, bool moved) =>
-        parts.Max(id =>
-            (_sound.Faces.Parts[id].End(way) * way.Sign()) + (moved ? _changes.EndMm(id, way) : 0)
-        );
+        parts.Max(id => (_sound.Faces.Parts[id].End(way) * way.Sign()) + (moved ? _changes.EndMm(id, way) : 0));
 
     private void Boxes()
     {
@@ -156,9 +175,28 @@ internal sealed class Judge
         {
             if (front.Drawer is not { Box.Count: > 0 } fit || !fit.Box.Any(_changes.Moved.Contains))
                 continue;
-            var own = _sound.Faces.Parts.Values.Where(p => p.Part.Group == front.Group).Select(p => p.Part.Id).ToHashSet();
-            Room(front, fit.Box, own, Direction.Left, fit.SideClearance.AtLeast, fit.SideClearance.AtMost, fit.RunsBetween.Left);
-            Room(front, fit.Box, own, Direction.Right, fit.SideClearance.AtLeast, fit.SideClearance.AtMost, fit.RunsBetween.Right);
+            var own = _sound
+                .Faces.Parts.Values.Where(p => p.Part.Group == front.Group)
+                .Select(p => p.Part.Id)
+                .ToHashSet();
+            Room(
+                front,
+                fit.Box,
+                own,
+                Direction.Left,
+                fit.SideClearance.AtLeast,
+                fit.SideClearance.AtMost,
+                fit.RunsBetween.Left
+            );
+            Room(
+                front,
+                fit.Box,
+                own,
+                Direction.Right,
+                fit.SideClearance.AtLeast,
+                fit.SideClearance.AtMost,
+                fit.RunsBetween.Right
+            );
             Room(front, fit.Box, own, Direction.Up, fit.AboveAtLeast, null, null);
             Room(front, fit.Box, own, Direction.Down, fit.BelowAtLeast, null, null);
             Room(front, fit.Box, own, Direction.Back, fit.BehindAtLeast, null, null);
@@ -166,7 +204,10 @@ internal sealed class Judge
             {
                 var faces = _sound.Faces.Parts[side];
                 var length =
-                    faces.Max.Y - faces.Min.Y + _changes.EndMm(side, Direction.Back) + _changes.EndMm(side, Direction.Front);
+                    faces.Max.Y
+                    - faces.Min.Y
+                    + _changes.EndMm(side, Direction.Back)
+                    + _changes.EndMm(side, Direction.Front);
                 Note(fit.SlideLength.ToMillimetres() - length, $"slide longer than {faces.Part.Name}");
             }
         }
@@ -193,7 +234,11 @@ internal sealed class Judge
             .Where(gap => gap > -TouchMm)
             .ToList();
         // Where nothing is seen before the box, or what is seen is not what its room is measured to, it cannot be said.
-        if (gaps.Count == 0 || gaps.Min() < atLeast.ToMillimetres() - TouchMm || gaps.Min() > atMost?.ToMillimetres() + TouchMm)
+        if (
+            gaps.Count == 0
+            || gaps.Min() < atLeast.ToMillimetres() - TouchMm
+            || gaps.Min() > atMost?.ToMillimetres() + TouchMm
+        )
         {
             _isOpen = true;
             return;

@@ -64,7 +64,8 @@ internal sealed class PartFaces
     /// <summary>Where its outermost points lie, one way.</summary>
     public double End(Direction way) => On(way.Sign() > 0 ? Max : Min, way.Axis());
 
-    public bool HasFaceAt(Direction way, double at) => _byWay.Value[(int)way].Exists(face => Math.Abs(face.At - at) < SameMm);
+    public bool HasFaceAt(Direction way, double at) =>
+        _byWay.Value[(int)way].Exists(face => Math.Abs(face.At - at) < SameMm);
 
     public static double On(Vec3 point, Axis axis) =>
         axis switch
