@@ -10,6 +10,8 @@ internal static class NotYetFound
 
     private const string Slack = "room of a part across its dado or groove is not looked at";
 
+    private const string Gaps = "some gaps are not seen where a front stands beside another's runner or rail";
+
     public static IReadOnlyDictionary<string, string> Kinds { get; } =
         new Dictionary<string, string>(StringComparer.Ordinal)
         {
@@ -20,13 +22,15 @@ internal static class NotYetFound
             ["top, length"] = Lines,
             ["top, width"] = Lines,
             ["top, thickness"] = Lines,
+            ["bottom, length"] = Lines,
             ["bottom, width"] = Lines,
+            ["bottom, thickness"] = Slack,
+            ["shelf, length"] = Lines,
             ["shelf, width"] = Lines,
             ["shelf, thickness"] = Slack,
             ["back, length"] = Lines,
             ["back, thickness"] = Lines,
             ["stretcher or rail of a carcase, width"] = Lines,
-            ["stretcher or rail of a carcase, thickness"] = Slack,
             ["face frame, length"] = Lines,
             ["face frame, width"] = Lines,
             ["face frame, thickness"] = Lines,
@@ -39,7 +43,7 @@ internal static class NotYetFound
             ["plinth or bracket, thickness"] = Lines,
             ["moulding, strip or filler, length"] = Lines,
             ["moulding, strip or filler, width"] = Lines,
-            ["moulding, strip or filler, thickness"] = Slack,
+            ["moulding, strip or filler, thickness"] = Lines,
             ["edging, length"] = Lines,
             ["edging, width"] = Lines,
             ["door stile, thickness"] = Lines,
@@ -54,11 +58,11 @@ internal static class NotYetFound
             ["runner or divider of drawers, width"] = Lines,
             ["runner or divider of drawers, thickness"] = Slack,
             ["loose board or tongue, length"] = Lines,
-            ["loose board or tongue, width"] = Lines,
+            ["loose board or tongue, width"] = Slack,
             ["loose board or tongue, thickness"] = Slack,
-            ["nominal for actual thickness"] = Slack,
-            ["gap taken twice"] = "some gaps of fronts in other fronts' places are not seen",
+            ["nominal for actual thickness"] = Lines,
+            ["gap taken twice"] = Gaps,
             ["drawer box made too high or low"] = Lines,
-            ["opening out of square"] = "some gaps of fronts in other fronts' places are not seen",
+            ["opening out of square"] = Gaps,
         };
 }
