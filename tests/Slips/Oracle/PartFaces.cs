@@ -18,6 +18,9 @@ internal sealed class PartFaces
         Part = part;
         var frame = part.Unturned.Frame;
         var points = part.Solid.Vertices.Select(v => frame.ToWorld(v) * (1.0 / grid.UnitsPerMm)).ToArray();
+        // A slip may take all of a part.
+        if (points.Length == 0)
+            points = [frame.Origin * (1.0 / grid.UnitsPerMm)];
         Min = new(points.Min(p => p.X), points.Min(p => p.Y), points.Min(p => p.Z));
         Max = new(points.Max(p => p.X), points.Max(p => p.Y), points.Max(p => p.Z));
         _byWay = new(() => Find(part, points));
