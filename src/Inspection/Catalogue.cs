@@ -25,6 +25,7 @@ public static class Catalogue
         new CaptivePanes(),
         new ThicknessFit(),
         new JointMeets(),
+        new EdgesInLine(),
         new CutOuts(),
         new Connected(),
         new MeetsRoom(),

@@ -63,6 +63,8 @@ internal static class Explained
             finding.Kind == PartsOverlap.Overlap ? !overlaps.Exists(told => finding.Parts.All(told.Contains))
             : finding.Kind == Connected.PartLoose ? !loose.Exists(told => finding.Parts.All(told.Contains))
             : LinesTold.Kinds.Contains(finding.Kind) ? !findings.Any(other => LinesTold.IsToldBy(piece, finding, other))
+            : EdgesInLine.Both.Contains(finding.Kind) ? !findings.Any(other => TellsOfTheEdge(piece, other, finding))
+            : LinesTold.Kinds.Contains(finding.Kind) ? !findings.Any(other => LinesTold.IsToldBy(finding, other))
             // Hinges marked out from the ends of a door of the wrong size are off with it.
             : finding.Kind == HingesInLine.Apart ? !wrongFronts.Contains(piece.Shape(finding.Parts[0]).Part.Group)
             : OfOpening.Contains(finding.Kind)
@@ -70,6 +72,18 @@ internal static class Explained
             : !IsOfBeads(piece, finding) || !findings.Any(other => TellsOfTheDoor(piece, other, finding))
         );
     }
+
+    /// <summary>A part of a wrong size most often opens a joint or a gap too, which is told of it first; and where its door is
+    /// wrong, a bead does not end where it should.</summary>
+    private static bool TellsOfTheEdge(InspectedPiece piece, Finding told, Finding ofEdge) =>
+        !EdgesInLine.Both.Contains(told.Kind)
+        && !LinesTold.Kinds.Contains(told.Kind)
+        && told.Kind.Severity != Severity.Note
+        && told.Parts.Count > 0
+        && (
+            string.Equals(told.Parts[0], ofEdge.Parts[0], StringComparison.Ordinal)
+            || (IsOfBeads(piece, ofEdge) && TellsOfTheDoor(piece, told, ofEdge))
+        );
 
     /// <summary>Whether a finding is one of the beads of a pane: within one door, and not of the gaps around it.</summary>
     private static bool IsOfBeads(InspectedPiece piece, Finding finding)

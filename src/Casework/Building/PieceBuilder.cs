@@ -1,3 +1,4 @@
+using Dryfit.Casework.Joinery;
 using Dryfit.Casework.Room;
 using Dryfit.Findings;
 using Dryfit.Measure;
@@ -184,7 +185,10 @@ internal sealed class PieceBuilder
             play,
             glued,
             enters.Source
-        );
+        )
+        {
+            Lines = Meeting.Lines(receives, enters, into),
+        };
         _joints.Add(joint);
         return joint;
     }

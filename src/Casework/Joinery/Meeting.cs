@@ -51,4 +51,28 @@ internal static class Meeting
         Extent.Shared(a.Reckoned, b.Reckoned) is { } room && Extent.Shared(a.Extent, b.Extent) is { } wood
             ? new(room.Min.With(spread, wood.Min[spread]), room.Max.With(spread, wood.Max[spread]))
             : null;
+
+    /// <summary>A top that overhangs by more is a table.</summary>
+    private static readonly Length MostOverhang = Length.FromMillimetres(50);
+
+    /// <summary>
+    /// How the edges of two parts that meet should lie to each other, by the sizes they should have: those that end in one
+    /// plane, and the overhang of a top.
+    /// </summary>
+    /// <param name="into">The way the entering part goes; that way only what is flush counts, since the rest is depth.</param>
+    public static IReadOnlyList<EdgeLine> Lines(PartDraft receives, PartDraft enters, Direction into)
+    {
+        if (receives.Group.Turn != enters.Group.Turn)
+            return [];
+        var lines = new List<EdgeLine>();
+        var isTop = enters.Group.Kind == GroupKind.Top || enters.Role == Role.Worktop;
+        foreach (var way in Enum.GetValues<Direction>())
+        {
+            var past = (enters.Reckoned.Side(way) - receives.Reckoned.Side(way)) * way.Sign();
+            var overhangs = isTop && way.Axis() != into.Axis() && Length.Abs(past) <= MostOverhang;
+            if (past.Sign == 0 || overhangs)
+                lines.Add(new(way, past));
+        }
+        return lines;
+    }
 }

@@ -83,4 +83,22 @@ public sealed record Joint(
     Length Play,
     bool Glued,
     SourcePlace Source
-);
+)
+{
+    /// <summary>Which of their edges should lie in one plane, or how far the entering part should stand past the other.</summary>
+    public IReadOnlyList<EdgeLine> Lines { get; init; } = [];
+
+    public bool Equals(Joint? other) =>
+        other is not null
+        && (Id, Kind, Receives, Enters, Into) == (other.Id, other.Kind, other.Receives, other.Enters, other.Into)
+        && (Engagement, Play, Glued, Source) == (other.Engagement, other.Play, other.Glued, other.Source)
+        && Lines.SequenceEqual(other.Lines);
+
+    public override int GetHashCode() => HashCode.Combine(Id, Kind, Receives, Enters, Into);
+}
+
+/// <summary>How two edges of joined parts should lie to each other on one side, in the frame of the entering part's group.</summary>
+/// <param name="Way">Which side.</param>
+/// <param name="Past">How far the entering part should stand out past the other there; below zero where it stands back, zero
+/// where the two are flush.</param>
+public sealed record EdgeLine(Direction Way, Length Past);

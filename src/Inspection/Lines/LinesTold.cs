@@ -14,6 +14,7 @@ internal static class LinesTold
         .. new FrontOverlays().Kinds,
         .. new SlidingDoors().Kinds,
         .. new JointMeets().Kinds,
+        .. EdgesInLine.Both,
         .. new LooseFit().Kinds,
         .. new DrawerRuns().Kinds,
     ];

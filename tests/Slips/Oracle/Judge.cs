@@ -152,7 +152,7 @@ internal sealed class Judge
     private void Fronts()
     {
         // Leaves in tracks lap over each other by more than any slip, and have no gap to keep.
-        foreach (var front in _sound.Piece.Fronts.Where(front => !front.Motion.IsSideways()))
+        foreach (var front in _sound.Piece.Fronts.Where(front => front.Face.Count > 0 && !front.Motion.IsSideways()))
         {
             foreach (
                 var way in (ReadOnlySpan<Direction>)[Direction.Left, Direction.Right, Direction.Down, Direction.Up]
