@@ -27,7 +27,8 @@ public sealed class SlipTests(ITestOutputHelper output)
         None(Covered.Where(result => result.Counts && result.IsFound && !result.IsToldRightly));
 
     [Fact]
-    public void A_slip_inside_its_tolerance_raises_nothing() => None(Results.Value.Where(result => result.IsFalse));
+    public void A_slip_inside_its_tolerance_raises_nothing() =>
+        None(Results.Value.Where(result => result.IsFalse && !result.FalseKinds.All(NotYetFound.NotQuiet.ContainsKey)));
 
     [Fact]
     public void A_kind_that_is_found_wholly_is_not_listed_as_not_yet_found()
@@ -39,6 +40,8 @@ public sealed class SlipTests(ITestOutputHelper output)
                 Results.Value.Where(result => result.Slip.Kind == kind && result.Counts).All(result => result.IsFound)
             )
             .ToList();
+        var raised = Results.Value.Where(result => result.IsFalse).SelectMany(result => result.FalseKinds).ToHashSet();
+        wholly.AddRange(NotYetFound.NotQuiet.Keys.Where(kind => !raised.Contains(kind)));
         Assert.True(wholly.Count == 0, $"Take these off the list, they are found: {string.Join("; ", wholly)}.");
     }
 

@@ -65,11 +65,11 @@ internal static class Meeting
         if (receives.Group.Turn != enters.Group.Turn)
             return [];
         var lines = new List<EdgeLine>();
-        var isTop = enters.Group.Kind == GroupKind.Top || enters.Role == Role.Worktop;
+        var isTop = enters.Role is Role.Top or Role.Worktop;
         foreach (var way in Enum.GetValues<Direction>())
         {
             var past = (enters.Reckoned.Side(way) - receives.Reckoned.Side(way)) * way.Sign();
-            var overhangs = isTop && way.Axis() != into.Axis() && Length.Abs(past) <= MostOverhang;
+            var overhangs = isTop && way.Axis() != into.Axis() && past.Sign > 0 && past <= MostOverhang;
             if (past.Sign == 0 || overhangs)
                 lines.Add(new(way, past));
         }

@@ -106,9 +106,10 @@ internal sealed class EdgesInLine : ICheck
         return new()
         {
             Kind = step < Tolerance.WrongNumber ? ALittleOut : OutOfLine,
-            Message = beyond.Sign > 0
-                ? $"The {part.Name} stands out too far past the {other.Part.Name} {where}."
-                : $"The {part.Name} stands back too far from the {other.Part.Name} {where}.",
+            Message =
+                beyond.Sign > 0
+                    ? $"The {part.Name} stands out too far past the {other.Part.Name} {where}."
+                    : $"The {part.Name} stands back too far from the {other.Part.Name} {where}.",
             Parts = PartIds.Together(
                 [part.Id, other.Part.Id],
                 steps.SelectMany(s => new[] { s.Enters.Part.Id, s.Receives.Part.Id })
@@ -123,7 +124,10 @@ internal sealed class EdgesInLine : ICheck
                 ? new MeasuredLength("step", step)
                 : new MeasuredLength(worst.Past.Sign < 0 ? "stands back" : "stands past", Length.Abs(worst.Past)),
             Wanted = Wanted.Exactly(isFlush ? Length.Zero : Length.Abs(worst.Line.Past)),
-            Remedy = new($"Make the {part.Name} {piece.Say(step)} {Word(part, worst.Line.Way, beyond.Sign > 0)}, or move it.", Sure: false),
+            Remedy = new(
+                $"Make the {part.Name} {piece.Say(step)} {Word(part, worst.Line.Way, beyond.Sign > 0)}, or move it.",
+                Sure: false
+            ),
         };
     }
 

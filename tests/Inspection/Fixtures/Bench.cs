@@ -74,10 +74,14 @@ internal sealed class Bench
         string enters,
         Direction into,
         decimal engagement = 0,
-        decimal play = 0
+        decimal play = 0,
+        EdgeLine? line = null
     ) =>
         _joints.Add(
             new($"joint-{_joints.Count + 1}", kind, receives, enters, into, Mm(engagement), Mm(play), true, Line(500))
+            {
+                Lines = line is null ? [] : [line],
+            }
         );
 
     public void Unjoin(string enters, string receives) =>

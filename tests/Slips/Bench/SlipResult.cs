@@ -21,6 +21,10 @@ internal sealed record SlipResult(
     /// <summary>Whether a finding names one of the parts that came out wrong.</summary>
     public bool IsToldRightly => Findings.Any(f => f.Parts.Any(Slip.Parts.Contains));
 
+    /// <summary>Ids of what keeps from cutting or warns.</summary>
+    public IEnumerable<string> FalseKinds =>
+        Findings.Where(f => f.Kind.Severity != Severity.Note).Select(f => f.Kind.Id);
+
     /// <summary>A stop or a warning though all stays inside its tolerance.</summary>
     public bool IsFalse => Verdict == Verdict.Inside && Findings.Any(f => f.Kind.Severity != Severity.Note);
 

@@ -56,13 +56,7 @@ internal static class UnitSlips
             var lines = parts.Select(p =>
                 $"\"{p.Name}\": {{ {size.Key}: {RecipeEdit.Typed(size.Of(p) + by, sound.IsInInches)} }}"
             );
-            return new Slip(
-                sound,
-                name,
-                wrong.Mistake,
-                RecipeEdit.Under("as cut", sound, [.. lines]),
-                [.. parts.Select(p => p.Id)]
-            );
+            return new Slip(sound, name, wrong.Mistake, RecipeEdit.Under("as cut", sound, [.. lines]), [.. box]);
         }
     }
 

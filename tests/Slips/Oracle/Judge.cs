@@ -91,9 +91,15 @@ internal sealed class Judge
 
     private void Meetings()
     {
+        // What is let in loose may stand apart the way it goes in, and not across.
         var joined = _sound
-            .Piece.Joints.Where(joint => joint.Kind != JointKind.Loose)
-            .SelectMany(joint => new[] { (joint.Receives, joint.Enters), (joint.Enters, joint.Receives) })
+            .Piece.Joints.SelectMany(joint =>
+                Enum.GetValues<Axis>()
+                    .Where(axis => joint.Kind != JointKind.Loose || axis != joint.Into.Axis())
+                    .SelectMany(axis =>
+                        new[] { (joint.Receives, joint.Enters, axis), (joint.Enters, joint.Receives, axis) }
+                    )
+            )
             .ToHashSet();
         foreach (var facing in _changes.Moved.SelectMany(_sound.Faces.Before))
         {
@@ -108,7 +114,11 @@ internal sealed class Judge
             var gap = facing.GapMm - closing;
             if (gap < 0)
                 Note(-gap - FitMm, $"overlap {-gap:F2} mm: {Pair(facing)}");
-            if (facing.GapMm < TouchMm && gap > 0 && joined.Contains((facing.Own.Part.Id, facing.Other.Part.Id)))
+            if (
+                facing.GapMm < TouchMm
+                && gap > 0
+                && joined.Contains((facing.Own.Part.Id, facing.Other.Part.Id, facing.Way.Axis()))
+            )
                 Note(gap - FitMm, $"open by {gap:F2} mm: {Pair(facing)}");
         }
     }
