@@ -10,21 +10,26 @@ internal static class NotYetFound
     public static IReadOnlyDictionary<string, string> Kinds { get; } =
         new Dictionary<string, string>(StringComparer.Ordinal)
         {
-            ["partition, thickness"] = "a thinner partition in the dado of a canted or diagonal corner",
-            ["stretcher or rail of a carcase, width"] = "a stretcher that lies loose in the depth of its dado",
-            ["pane, thickness"] = "a thinner pane lets its beads stand back, which shaped beads do not show",
-            ["drawer bottom, thickness"] = "a thinner bottom in a rabbet, or one that is slid in, rattles one way only",
-            ["loose board or tongue, length"] = "loose boards say no edges that should be in line",
-            ["loose board or tongue, width"] = "slack of loose boards across what they are let into",
-            ["loose board or tongue, thickness"] = "slack of loose boards across what they are let into",
-            ["gap taken twice"] = "by less than the note of a gap allows, shared by both sides",
+            ["partition, thickness"] = "far too thin for its dado: 6 mm of slack are taken for no groove at all",
+            ["stretcher or rail of a carcase, width"] =
+                "far too narrow for its dado: 76 mm of slack are taken for no groove at all",
+            ["pane, thickness"] =
+                "beads follow the pane and then stand before or behind the frame; their reckoned place follows it too",
+            ["drawer bottom, thickness"] = "far too thin for its groove: 6 mm of slack are taken for no groove at all",
+            ["loose board or tongue, length"] = "a tongue shorter than its groove slides along it",
+            ["loose board or tongue, width"] = "slack of boards across what they are let into is not looked at",
+            ["loose board or tongue, thickness"] =
+                "slack of boards and tongues across what they are let into is not looked at wholly",
+            ["gap taken twice"] =
+                "some fronts that hang over wooden runners: the room of the box is seen by the judge alone",
         };
 
     /// <summary>Kinds of findings that are raised by slips inside every tolerance.</summary>
     public static IReadOnlyDictionary<string, string> NotQuiet { get; } =
         new Dictionary<string, string>(StringComparer.Ordinal)
         {
-            ["groove-fits-only-at-nominal"] = "takes a sheet a shaving thinner for one that came so from its maker",
-            ["drawer-cannot-come-out"] = "a runner a shaving too thick is no runner one slides on, but in the way",
+            ["groove-fits-only-at-nominal"] =
+                "a sheet as cut a shaving off is still taken to vary as it comes from its maker",
+            ["drawer-cannot-come-out"] = "a runner a shaving too thick is taken to be in the way of what slides on it",
         };
 }
