@@ -64,7 +64,6 @@ internal static class Explained
             : finding.Kind == Connected.PartLoose ? !loose.Exists(told => finding.Parts.All(told.Contains))
             : LinesTold.Kinds.Contains(finding.Kind) ? !findings.Any(other => LinesTold.IsToldBy(piece, finding, other))
             : EdgesInLine.Both.Contains(finding.Kind) ? !findings.Any(other => TellsOfTheEdge(piece, other, finding))
-            : LinesTold.Kinds.Contains(finding.Kind) ? !findings.Any(other => LinesTold.IsToldBy(finding, other))
             // Hinges marked out from the ends of a door of the wrong size are off with it.
             : finding.Kind == HingesInLine.Apart ? !wrongFronts.Contains(piece.Shape(finding.Parts[0]).Part.Group)
             : OfOpening.Contains(finding.Kind)
