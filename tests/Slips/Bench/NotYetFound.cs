@@ -20,6 +20,8 @@ internal static class NotYetFound
             ["loose board or tongue, width"] = "slack of boards across what they are let into is not looked at",
             ["loose board or tongue, thickness"] =
                 "slack of boards and tongues across what they are let into is not looked at wholly",
+            ["drawer front, width"] =
+                "the front of a pull-out that reaches far past its carcase, where no edge faces it",
             ["gap taken twice"] =
                 "some fronts that hang over wooden runners: the room of the box is seen by the judge alone",
         };
@@ -30,6 +32,9 @@ internal static class NotYetFound
         {
             ["groove-fits-only-at-nominal"] =
                 "a sheet as cut a shaving off is still taken to vary as it comes from its maker",
+            ["joined-parts-overlap"] = "a shaving where a partition or corner meets a bottom along more than one face",
+            ["panel-too-big-for-its-grooves"] =
+                "a shaving of the bottom counts as an overlap of the back that rests on it",
             ["drawer-cannot-come-out"] = "a runner a shaving too thick is taken to be in the way of what slides on it",
         };
 }
