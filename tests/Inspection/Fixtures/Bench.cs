@@ -90,6 +90,14 @@ internal sealed class Bench
     public void Fit(string kind, params string[] ties) =>
         _hardware.Add(new($"fitting-{_hardware.Count + 1}", kind, ties, default));
 
+    /// <summary>A hinge between a door's part and what it hangs on; gives its id, for the holes it bores.</summary>
+    public string Hinge(string door, string post, HingeFit fit)
+    {
+        var id = $"fitting-{_hardware.Count + 1}";
+        _hardware.Add(new(id, "hinge", [door, post], default) { Hinge = fit });
+        return id;
+    }
+
     /// <summary>A knob on the front of a part.</summary>
     public void Knob(string part, decimal x, decimal y, decimal z, decimal diameter) =>
         _hardware.Add(
