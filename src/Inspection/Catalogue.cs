@@ -65,7 +65,10 @@ public static class Catalogue
         CheckRun.Left("shelves that are too short for their pins", NotMade),
         CheckRun.Left("shelves that go in past frame, doors and hinges", NotMade),
         CheckRun.Left("backs, panels and glass that can go in and come out again", NotMade),
-        CheckRun.Left("a cut list written by hand against the model", "asked for by itself: check RECIPE --numbers FILE"),
+        CheckRun.Left(
+            "a cut list written by hand against the model",
+            "asked for by itself: check RECIPE --numbers FILE"
+        ),
         CheckRun.Left("fastenings and raw edges that show", NotMade),
         CheckRun.Left("strength and sag of shelves, rails, legs and doors", NotMade),
         CheckRun.Left("tip-over and wall fixing: tall pieces and drawer pieces need a fixing by local rules", NotMade),

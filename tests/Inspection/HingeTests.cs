@@ -1,5 +1,4 @@
 using Dryfit.Casework;
-using Dryfit.Findings;
 using static Dryfit.Inspection.Tests.Hole;
 
 namespace Dryfit.Inspection.Tests;

@@ -143,7 +143,10 @@ public sealed class MenderTests
 
         Assert.Empty(report.Mended!.Edits);
         Assert.NotEmpty(report.Mended.Left);
-        Assert.All(report.Mended.Left, left => Assert.Contains("limit of 1 builds", left.Why, StringComparison.Ordinal));
+        Assert.All(
+            report.Mended.Left,
+            left => Assert.Contains("limit of 1 builds", left.Why, StringComparison.Ordinal)
+        );
     }
 
     [Fact]

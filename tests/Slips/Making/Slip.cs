@@ -1,5 +1,3 @@
-using Dryfit.Casework;
-
 namespace Dryfit.Slips;
 
 /// <summary>What must come of a slip, as somebody judges it who knows nothing of the checks.</summary>
