@@ -60,6 +60,7 @@ public static class Catalogue
         ),
         CheckRun.Left("fronts that meet when two are open at once", NotMade),
         CheckRun.Left("fittings in the way of doors and drawers: hinge arms, stays, knuckles, slides", NotMade),
+        CheckRun.Left("sliding leaves and old doors on their way", NotMade),
         CheckRun.Left("hinges on face frames against what stands behind the frame", NotMade),
         CheckRun.Left("screws: too long, too near to an edge, out of reach", NotMade),
         CheckRun.Left("shelves that are too short for their pins", NotMade),

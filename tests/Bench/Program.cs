@@ -8,6 +8,12 @@ if (args is ["starters", .. var starters])
     return;
 }
 
+if (args is ["checks", .. var inspected])
+{
+    Checks.Measure(inspected);
+    return;
+}
+
 if (args is ["slips"])
 {
     Slipping.Measure();
