@@ -50,7 +50,7 @@ internal static class Reasons
                 continue;
             if (SaidAt(figure.Reason) is { } place)
                 places.Add(place with { UsedAt = null });
-            foreach (var next in Behind(figure.Reason))
+            foreach (var next in figure.Reason.Within())
                 waiting.Enqueue(next);
         }
         return [.. places.Distinct()];
@@ -71,23 +71,5 @@ internal static class Reasons
             GivenReason { Origin: WrittenOrigin written } => written.Place,
             FormulaReason formula => formula.Place,
             _ => null,
-        };
-
-    private static IEnumerable<Figure> Behind(Reason reason) =>
-        reason switch
-        {
-            NamedReason named => [named.Of],
-            SumReason sum => [sum.A, sum.B],
-            TimesReason times => [times.A],
-            DividedReason divided => [divided.A],
-            ProductReason product => [product.A, product.B],
-            QuotientReason quotient => [quotient.A, quotient.B],
-            ChosenReason chosen => chosen.Among,
-            ConditionReason condition => [condition.Chosen],
-            RoundedReason rounded => [rounded.Of],
-            RoundedNumberReason rounded => [rounded.Of],
-            RootReason root => [root.Of],
-            FormulaReason formula => formula.Inputs.Select(input => input.Value),
-            _ => [],
         };
 }

@@ -24,7 +24,7 @@ public sealed record Grounds(IReadOnlyList<string> Named, bool IsRounded)
             isRounded |= next.Reason is RoundedReason or RoundedNumberReason;
             if (next.Reason is FormulaReason formula)
                 named.UnionWith(formula.Inputs.Select(input => input.Name));
-            foreach (var inner in Within(next.Reason))
+            foreach (var inner in next.Reason.Within())
                 waiting.Push(inner);
         }
         return new([.. named], isRounded);
@@ -47,7 +47,7 @@ public sealed record Grounds(IReadOnlyList<string> Named, bool IsRounded)
                 continue;
             if (!Equals(Kind(one), Kind(other)))
                 return false;
-            var (within, theirs) = (Within(one).ToList(), Within(other).ToList());
+            var (within, theirs) = (one.Within().ToList(), other.Within().ToList());
             if (within.Count != theirs.Count)
                 return false;
             foreach (var inner in within.Zip(theirs))
@@ -71,25 +71,6 @@ public sealed record Grounds(IReadOnlyList<string> Named, bool IsRounded)
             ConditionReason condition => ("condition", condition.Held),
             FormulaReason formula => ("formula", string.Join(' ', formula.Inputs.Select(input => input.Name))),
             _ => reason.GetType(),
-        };
-
-    private static IEnumerable<Figure> Within(Reason reason) =>
-        reason switch
-        {
-            NamedReason named => [named.Of],
-            SumReason sum => [sum.A, sum.B],
-            TimesReason times => [times.A],
-            DividedReason divided => [divided.A],
-            ProductReason product => [product.A, product.B],
-            QuotientReason quotient => [quotient.A, quotient.B],
-            ChosenReason chosen => chosen.Among,
-            ConditionReason condition => [condition.Chosen],
-            RoundedReason rounded => [rounded.Of],
-            RoundedNumberReason rounded => [rounded.Of],
-            RootReason root => [root.Of],
-            FormulaReason { Sum: { } sum } formula => [sum, .. formula.Inputs.Select(input => input.Value)],
-            FormulaReason formula => formula.Inputs.Select(input => input.Value),
-            _ => [],
         };
 
     /// <summary>Reasons are compared as the things they are: to compare all they hold would go through whole sums again and again.</summary>
