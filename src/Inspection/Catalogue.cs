@@ -42,6 +42,7 @@ public static class Catalogue
         new HingeCounts(),
         new HingesInLine(),
         new HingeRoom(),
+        new ShelfPins(),
         // Last: what stands in each other's place is most often the consequence of something above.
         new PartsOverlap(),
     ];
@@ -63,7 +64,7 @@ public static class Catalogue
         CheckRun.Left("sliding leaves and old doors on their way", NotMade),
         CheckRun.Left("hinges on face frames against what stands behind the frame", NotMade),
         CheckRun.Left("screws: too long, too near to an edge, out of reach", NotMade),
-        CheckRun.Left("shelves that are too short for their pins", NotMade),
+        CheckRun.Left("shelves across corners on their pins", NotMade),
         CheckRun.Left("shelves that go in past frame, doors and hinges", NotMade),
         CheckRun.Left("backs, panels and glass that can go in and come out again", NotMade),
         CheckRun.Left(
