@@ -39,6 +39,14 @@ public sealed class ShelfPinTests
         Assert.Equal("shelf", finding.Parts[0]);
     }
 
+    // 552 long leaves 12 at one end: 4 short of the pins, and 3 more to lie on them.
+    [Fact]
+    public void Shelf_that_misses_its_pins_is_told_how_much_longer_it_must_be()
+    {
+        var finding = WithShelf(22, 574).Inspect().Only(ShelfPins.TooShort);
+        Assert.StartsWith("Cut it at least 7 mm longer", finding.Remedy!.Text, StringComparison.Ordinal);
+    }
+
     // 1/128 in is 0.198 mm.
     [Fact]
     public void Pins_level_to_the_fit_are_sound() => WithShelf(19, 581, 299.81m).Inspect().IsClean();

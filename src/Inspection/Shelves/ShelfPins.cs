@@ -129,7 +129,7 @@ internal sealed class ShelfPins : ICheck
             Place = shelf.Part.Source,
             Related = [held.Pin.Upright.Part.Source],
             Where = piece.ToSpace(held.Pin.Top, end),
-            Measured = new MeasuredLength("lies on a pin by", under),
+            Measured = new MeasuredLength("lies on a pin by", Length.Max(under, Length.Zero)),
             Wanted = new(Bearing, null),
             Remedy = new(
                 $"Cut it at least {piece.SayByTape(Bearing - under)} longer, or take pins that stand out further.",
@@ -139,7 +139,7 @@ internal sealed class ShelfPins : ICheck
         };
     }
 
-    /// <summary>How much of a pin is under its shelf when that is pushed to the other end.</summary>
+    /// <summary>How much of a pin is under its shelf when that is pushed to the other end; below zero by how far it falls short.</summary>
     private static double Under(InspectedPiece piece, Shape shelf, IReadOnlyList<Pin> pins, Pin pin)
     {
         var other = pin.Into.Opposite();
@@ -162,7 +162,8 @@ internal sealed class ShelfPins : ICheck
             SolidBuilder.Build(new(length, width, height), []),
             new(corner, Direction.Right.Unit(), Direction.Back.Unit(), Direction.Up.Unit())
         );
-        return Pair.Overlap(pushed, slip)?.Bounds.Size(Axis.X) ?? 0;
+        return Pair.Overlap(pushed, slip)?.Bounds.Size(Axis.X)
+            ?? -(Pair.GapAlong(pushed, slip, pin.Into.Unit(), most)?.Distance ?? 0);
     }
 
     /// <summary>A pin by the top of its mouth.</summary>
