@@ -8,28 +8,21 @@ internal static class BarMarks
 {
     public static void Draw(SvgWriter svg, View view, Piece piece, VisibleSpots spots)
     {
-        svg.Begin(
-            "g",
-            ("fill", Ink.White),
-            ("stroke", Ink.Black),
-            ("stroke-width", SvgWriter.Number(Pen.Edge)),
-            ("stroke-linejoin", "round")
-        );
-        var parts = piece.Parts.ToDictionary(part => part.Id, StringComparer.Ordinal);
-        foreach (var hardware in piece.Hardware)
-        {
-            if (hardware.Bars.Count == 0 || !parts.TryGetValue(hardware.Ties[0], out var part))
-                continue;
-            foreach (var bar in hardware.Bars)
+        BoughtMarks.Draw(
+            svg,
+            piece,
+            (hardware, part) =>
             {
-                var (low, high) = (Seen(bar.Min, part), Seen(bar.Max, part));
-                var bounds = new Span2(low.X, low.Z, high.X, high.Z);
-                // On what looks away, or stands across the view, a bar is left out.
-                if (low.X < high.X && spots.IsClearBefore(bounds, Math.Min(low.Y, high.Y)))
-                    svg.Rect(view.ToPaper(bounds));
+                foreach (var bar in hardware.Bars)
+                {
+                    var (low, high) = (Seen(bar.Min, part), Seen(bar.Max, part));
+                    var bounds = new Span2(low.X, low.Z, high.X, high.Z);
+                    // On what looks away, or stands across the view, a bar is left out.
+                    if (low.X < high.X && spots.IsClearBefore(bounds, Math.Min(low.Y, high.Y)))
+                        svg.Rect(view.ToPaper(bounds));
+                }
             }
-        }
-        svg.End();
+        );
 
         Vec3 Seen(Point point, Part of) => piece.Grid.ToUnits(point).Seen(of.Turn, null, piece.Grid.UnitsPerMm);
     }

@@ -18,7 +18,7 @@ internal sealed class AnotherKernel : IDisposable
 
     public static AnotherKernel Reading(ReadOnlyMemory<byte> glb)
     {
-        var folder = PeerFolder();
+        var folder = NodeFolder.Of("tests/Solids/peer");
         Assert.SkipUnless(
             Directory.Exists(Path.Combine(folder, "node_modules", "manifold-3d")),
             "manifold-3d is not installed: run 'npm ci' in tests/Solids/peer."
@@ -88,19 +88,6 @@ internal sealed class AnotherKernel : IDisposable
     }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
-
-    // The compiler maps source paths to "/", so the folder is found from the built tests upward.
-    private static string PeerFolder()
-    {
-        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
-        {
-            var folder = Path.Combine(at.FullName, "tests", "Solids", "peer");
-            if (Directory.Exists(folder))
-                return folder;
-        }
-
-        throw new DirectoryNotFoundException("tests/Solids/peer");
-    }
 }
 
 /// <summary>A group of the file turned about the place of its node.</summary>

@@ -9,7 +9,7 @@ internal static class KhronosValidator
 {
     public static async Task<JsonElement> Judge(ReadOnlyMemory<byte> glb)
     {
-        var folder = Path.Combine(TestFolder(), "validator");
+        var folder = NodeFolder.Of("tests/Outputs/validator");
         Assert.SkipUnless(
             Directory.Exists(Path.Combine(folder, "node_modules", "gltf-validator")),
             "The glTF validator is not installed: run 'npm ci' in tests/Outputs/validator."
@@ -47,18 +47,5 @@ internal static class KhronosValidator
             Assert.Skip("Node is not installed; it runs the glTF validator.");
             throw;
         }
-    }
-
-    // The compiler maps source paths to "/", so the folder is found from the built tests upward.
-    private static string TestFolder()
-    {
-        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
-        {
-            var folder = Path.Combine(at.FullName, "tests", "Outputs");
-            if (Directory.Exists(Path.Combine(folder, "validator")))
-                return folder;
-        }
-
-        throw new DirectoryNotFoundException("tests/Outputs/validator");
     }
 }
